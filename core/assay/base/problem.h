@@ -1,0 +1,47 @@
+// What is wrong with an input: the one shape that every error has.
+//
+// A Problem names the field, the reason, what was found and what was
+// expected. A Status made of problems says all of them in its message and
+// carries them as a payload, so that a service can hand them on field by
+// field.
+#ifndef ASSAY_BASE_PROBLEM_H_
+#define ASSAY_BASE_PROBLEM_H_
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "absl/status/status.h"
+
+namespace assay {
+
+struct Problem {
+  std::string field;     // e.g. "placement", "castling", "move"
+  std::string reason;    // e.g. "no king", "ambiguous move"
+  std::string found;     // the offending text or value, shortened
+  std::string expected;  // what would have been right
+
+  friend bool operator==(const Problem& a, const Problem& b) {
+    return a.field == b.field && a.reason == b.reason && a.found == b.found &&
+           a.expected == b.expected;
+  }
+};
+
+// "placement: no king: found 0 black kings, expected 1".
+std::string ToString(const Problem& problem);
+
+// INVALID_ARGUMENT with every problem in the message, separated by "; ", and
+// in the payload. OkStatus for none.
+absl::Status ProblemsStatus(const std::vector<Problem>& problems);
+absl::Status ProblemStatus(Problem problem);
+
+// The problems that a status carries; empty where it carries none.
+std::vector<Problem> ProblemsOf(const absl::Status& status);
+
+// Text for an error message: at most 40 bytes of it, bytes that are not
+// printable ASCII written as \xNN, in double quotes.
+std::string Quoted(std::string_view text);
+
+}  // namespace assay
+
+#endif  // ASSAY_BASE_PROBLEM_H_

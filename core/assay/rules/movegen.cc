@@ -1,0 +1,266 @@
+// One pass finds the checkers, the pinned pieces and the squares that the
+// king may not enter; every move then generated is legal, none is tried and
+// taken back. What is done with the moves (listed, counted) is a template
+// parameter, as is the side, so that counting costs no list.
+#include "assay/rules/movegen.h"
+
+namespace assay {
+namespace {
+
+class ListSink {
+ public:
+  explicit ListSink(MoveList& moves) : moves_(moves) {}
+  void Targets(Square from, Bitboard to) {
+    for (const Square square : Each(to)) moves_.Add(Move(from, square));
+  }
+  // Pawn moves by how far back (in square numbers) each came from.
+  void PawnMoves(Bitboard to, int offset) {
+    for (const Square square : Each(to)) {
+      moves_.Add(Move(Square(square - offset), square));
+    }
+  }
+  void Promotions(Bitboard to, int offset) {
+    for (const Square square : Each(to)) {
+      const auto from = Square(square - offset);
+      for (const PieceKind kind : {PieceKind::kQueen, PieceKind::kRook,
+                                   PieceKind::kBishop, PieceKind::kKnight}) {
+        moves_.Add(Move::Promotion(from, square, kind));
+      }
+    }
+  }
+  void One(Move move) { moves_.Add(move); }
+
+ private:
+  MoveList& moves_;
+};
+
+class CountSink {
+ public:
+  void Targets(Square /*from*/, Bitboard to) { count_ += PopCount(to); }
+  void PawnMoves(Bitboard to, int /*offset*/) { count_ += PopCount(to); }
+  void Promotions(Bitboard to, int /*offset*/) { count_ += 4 * PopCount(to); }
+  void One(Move /*move*/) { ++count_; }
+  int count() const { return count_; }
+
+ private:
+  int count_ = 0;
+};
+
+template <Side kUs, class Sink>
+class Generator {
+ public:
+  Generator(const Position& position, Sink& sink)
+      : position_(position),
+        sink_(sink),
+        own_(position.Pieces(kUs)),
+        enemy_(position.Pieces(kThem)),
+        occupied_(own_ | enemy_),
+        king_(position.King(kUs)) {}
+
+  void Run() {
+    const Bitboard checkers = position_.Attackers(kThem, king_, occupied_);
+    const Bitboard danger = KingDanger();
+    sink_.Targets(king_, KingAttacks(king_) & ~own_ & ~danger);
+    if (HasMany(checkers)) return;
+    FindPins();
+    Bitboard allowed = kAllSquares;
+    if (checkers != 0) {
+      allowed = checkers | Between(king_, First(checkers));
+    } else {
+      Castling(danger);
+    }
+    Pieces(allowed & ~own_);
+    Pawns(allowed);
+    EnPassant();
+  }
+
+ private:
+  static constexpr Side kThem = Other(kUs);
+  static constexpr int kUp = kUs == Side::kWhite ? 8 : -8;
+
+  Bitboard Own(PieceKind kind) const { return own_ & position_.Pieces(kind); }
+  Bitboard Enemy(PieceKind kind) const {
+    return enemy_ & position_.Pieces(kind);
+  }
+
+  // Squares that the enemy attacks once the king has stepped off its own.
+  Bitboard KingDanger() const {
+    const Bitboard occupied = occupied_ ^ Bit(king_);
+    Bitboard danger = PawnAttacks(kThem, Enemy(PieceKind::kPawn)) |
+                      KingAttacks(position_.King(kThem));
+    for (const Square s : Each(Enemy(PieceKind::kKnight))) {
+      danger |= KnightAttacks(s);
+    }
+    const Bitboard queens = Enemy(PieceKind::kQueen);
+    for (const Square s : Each(Enemy(PieceKind::kBishop) | queens)) {
+      danger |= BishopAttacks(s, occupied);
+    }
+    for (const Square s : Each(Enemy(PieceKind::kRook) | queens)) {
+      danger |= RookAttacks(s, occupied);
+    }
+    return danger;
+  }
+
+  // A pinned piece may move only on its pin's line: a piece alone between the
+  // king and an enemy slider, kept apart by the kind of line.
+  void FindPins() {
+    const Bitboard queens = Enemy(PieceKind::kQueen);
+    const Bitboard rooks =
+        (Enemy(PieceKind::kRook) | queens) & RookAttacks(king_, enemy_);
+    for (const Square s : Each(rooks)) {
+      const Bitboard between = Between(king_, s);
+      const Bitboard own = between & own_;
+      if (own != 0 && !HasMany(own)) pin_straight_ |= between | Bit(s);
+    }
+    const Bitboard bishops =
+        (Enemy(PieceKind::kBishop) | queens) & BishopAttacks(king_, enemy_);
+    for (const Square s : Each(bishops)) {
+      const Bitboard between = Between(king_, s);
+      const Bitboard own = between & own_;
+      if (own != 0 && !HasMany(own)) pin_diagonal_ |= between | Bit(s);
+    }
+  }
+
+  void Castling(Bitboard danger) {
+    const CastlingRights rights = position_.castling();
+    for (const Wing wing : kWings) {
+      if (!rights.Has(kUs, wing)) continue;
+      const Square to = CastledKing(kUs, wing);
+      const Bitboard king_path = Between(king_, to) | Bit(to);
+      const Bitboard empty_path = Between(king_, CastlingRook(kUs, wing));
+      if ((empty_path & occupied_) == 0 && (king_path & danger) == 0) {
+        sink_.One(Move(king_, to, Move::Type::kCastling));
+      }
+    }
+  }
+
+  void Pieces(Bitboard targets) {
+    const Bitboard pinned = pin_straight_ | pin_diagonal_;
+    for (const Square s : Each(Own(PieceKind::kKnight) & ~pinned)) {
+      sink_.Targets(s, KnightAttacks(s) & targets);
+    }
+    const Bitboard queens = Own(PieceKind::kQueen);
+    const Bitboard diagonal =
+        (Own(PieceKind::kBishop) | queens) & ~pin_straight_;
+    for (const Square s : Each(diagonal & ~pin_diagonal_)) {
+      sink_.Targets(s, BishopAttacks(s, occupied_) & targets);
+    }
+    for (const Square s : Each(diagonal & pin_diagonal_)) {
+      sink_.Targets(s, BishopAttacks(s, occupied_) & targets & pin_diagonal_);
+    }
+    const Bitboard straight = (Own(PieceKind::kRook) | queens) & ~pin_diagonal_;
+    for (const Square s : Each(straight & ~pin_straight_)) {
+      sink_.Targets(s, RookAttacks(s, occupied_) & targets);
+    }
+    for (const Square s : Each(straight & pin_straight_)) {
+      sink_.Targets(s, RookAttacks(s, occupied_) & targets & pin_straight_);
+    }
+  }
+
+  void PawnStep(Bitboard to, int offset) {
+    constexpr Bitboard kLast = RelativeRankMask(kUs, 7);
+    sink_.PawnMoves(to & ~kLast, offset);
+    if ((to & kLast) != 0) sink_.Promotions(to & kLast, offset);
+  }
+
+  void Pawns(Bitboard allowed) {
+    constexpr Bitboard kThird = RelativeRankMask(kUs, 2);
+    const Bitboard pawns = Own(PieceKind::kPawn);
+    // Pushes: not from a diagonal pin; from a straight one only along it.
+    const Bitboard pushers = pawns & ~pin_diagonal_;
+    const Bitboard free_ahead =
+        Forward(kUs, pushers & ~pin_straight_) & ~occupied_;
+    const Bitboard pinned_ahead =
+        Forward(kUs, pushers & pin_straight_) & pin_straight_ & ~occupied_;
+    const Bitboard one = free_ahead | pinned_ahead;
+    const Bitboard two = Forward(kUs, one & kThird) & ~occupied_;
+    PawnStep(one & allowed, kUp);
+    sink_.PawnMoves(two & allowed, 2 * kUp);
+    // Captures: not from a straight pin; from a diagonal one only along it.
+    const Bitboard takers = pawns & ~pin_straight_;
+    const Bitboard ahead_free = Forward(kUs, takers & ~pin_diagonal_);
+    const Bitboard ahead_pinned = Forward(kUs, takers & pin_diagonal_);
+    const Bitboard targets = enemy_ & allowed;
+    PawnStep(
+        (East(ahead_free) | (East(ahead_pinned) & pin_diagonal_)) & targets,
+        kUp + 1);
+    PawnStep(
+        (West(ahead_free) | (West(ahead_pinned) & pin_diagonal_)) & targets,
+        kUp - 1);
+  }
+
+  // Two pawns leave one rank at once, which no pin mask foresees: each capture
+  // is looked at by itself.
+  void EnPassant() {
+    const Square to = position_.en_passant();
+    if (to == kNoSquare) return;
+    const auto captured = static_cast<Square>(to ^ 8);
+    for (const Square from :
+         Each(PawnAttacks(kThem, to) & Own(PieceKind::kPawn))) {
+      const Bitboard after = (occupied_ ^ Bit(from) ^ Bit(captured)) | Bit(to);
+      const Bitboard attackers =
+          position_.Attackers(kThem, king_, after) & ~Bit(captured);
+      if (attackers == 0) sink_.One(Move(from, to, Move::Type::kEnPassant));
+    }
+  }
+
+  const Position& position_;
+  Sink& sink_;
+  const Bitboard own_;
+  const Bitboard enemy_;
+  const Bitboard occupied_;
+  const Square king_;
+  Bitboard pin_straight_ = 0;
+  Bitboard pin_diagonal_ = 0;
+};
+
+template <class Sink>
+void Generate(const Position& position, Sink& sink) {
+  if (position.side_to_move() == Side::kWhite) {
+    Generator<Side::kWhite, Sink>(position, sink).Run();
+  } else {
+    Generator<Side::kBlack, Sink>(position, sink).Run();
+  }
+}
+
+}  // namespace
+
+void LegalMoves(const Position& position, MoveList& moves) {
+  ListSink sink(moves);
+  Generate(position, sink);
+}
+
+int CountLegalMoves(const Position& position) {
+  CountSink sink;
+  Generate(position, sink);
+  return sink.count();
+}
+
+bool HasLegalMove(const Position& position) {
+  return CountLegalMoves(position) > 0;
+}
+
+bool IsLegal(const Position& position, Move move) {
+  MoveList moves;
+  LegalMoves(position, moves);
+  for (const Move legal : moves) {
+    if (legal == move) return true;
+  }
+  return false;
+}
+
+std::uint64_t Perft(const Position& position, int depth) {
+  if (depth <= 0) return 1;
+  if (depth == 1) {
+    return static_cast<std::uint64_t>(CountLegalMoves(position));
+  }
+  MoveList moves;
+  LegalMoves(position, moves);
+  std::uint64_t lines = 0;
+  for (const Move move : moves) {
+    lines += Perft(position.After(move), depth - 1);
+  }
+  return lines;
+}
+
+}  // namespace assay
