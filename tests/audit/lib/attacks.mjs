@@ -7,7 +7,7 @@ import {
 } from './board.mjs';
 
 // Four straight directions, then four diagonal ones.
-export const DIRECTIONS = [
+const DIRECTIONS = [
   [0, 1], [0, -1], [1, 0], [-1, 0],
   [1, 1], [-1, 1], [1, -1], [-1, -1],
 ];
@@ -43,7 +43,7 @@ const all = Array.from({ length: 64 }, (_, square) => square);
 
 // RAYS[square][direction]: the squares from there to the edge, nearest first.
 export const RAYS = all.map((s) => DIRECTIONS.map((d) => ray(s, d)));
-export const KNIGHT_REACH = all.map((s) => jumps(s, KNIGHT_JUMPS));
+const KNIGHT_REACH = all.map((s) => jumps(s, KNIGHT_JUMPS));
 export const KING_REACH = all.map((s) => jumps(s, DIRECTIONS));
 const WHITE_PAWN_REACH = all.map((s) => jumps(s, [[-1, 1], [1, 1]]));
 const BLACK_PAWN_REACH = all.map((s) => jumps(s, [[-1, -1], [1, -1]]));

@@ -106,7 +106,9 @@ const PINNED = {
 
 const UNDEVELOPED = bothSides((board, side) => {
   const minors = undevelopedMinors(board, side);
-  return minors.length ? [{ squares: minors, count: minors.length }] : [];
+  const count = minors.length;
+  // "None" is true as well, and nobody has to say it.
+  return [{ squares: minors, count, required: count > 0 }];
 });
 
 // A way out: a move that does not leave the piece hanging where it lands, or

@@ -2,7 +2,7 @@
 // takes a board and answers about one side; nothing knows of claims.
 
 import {
-  BISHOP, KING, KNIGHT, PAWN, QUEEN, ROOK, WHITE, WORTH,
+  BISHOP, KING, KNIGHT, MATERIAL, PAWN, QUEEN, ROOK, WHITE, WORTH,
   at, fileOf, kindOf, onRank, rankFor, rowOf, sideOf, squaresOf,
 } from './board.mjs';
 import {
@@ -36,7 +36,7 @@ export const isAhead = (square, of, side) =>
 export const pawnsOnFile = (board, file, side) =>
   pawnsOf(board, side).filter((square) => fileOf(square) === file);
 
-export function fileState(board, file) {
+function fileState(board, file) {
   const white = pawnsOnFile(board, file, WHITE).length;
   const black = pawnsOnFile(board, file, -WHITE).length;
   return { [WHITE]: white, [-WHITE]: black };
@@ -113,7 +113,9 @@ export function pinsOn(board) {
       const [pinned, behind] = RAYS[slider][direction].filter(
         (square) => board[square] !== 0);
       if (behind === undefined) continue;
-      if (sideOf(board[pinned]) !== side || sideOf(board[behind]) !== side) continue;
+      const ofOneSide = sideOf(board[pinned]) === side &&
+        sideOf(board[behind]) === side;
+      if (!ofOneSide) continue;
       if (kindOf(board[pinned]) === KING) continue;
       const worth = WORTH[kindOf(board[behind])];
       const absolute = kindOf(board[behind]) === KING;
@@ -167,3 +169,12 @@ export const isMinor = (piece) =>
 export const cheapestAttacker = (board, square, side) =>
   Math.min(...attackersOf(board, square, side).map(
     (from) => WORTH[kindOf(board[from])]));
+
+// All units of a side less the other's; kings count nothing.
+export function materialOf(board, side) {
+  let sum = 0;
+  for (const piece of board) {
+    sum += MATERIAL[kindOf(piece)] * Math.sign(piece) * side;
+  }
+  return sum;
+}

@@ -1,0 +1,78 @@
+#include "assay/explain/assayer.h"
+
+#include <cstdlib>
+#include <utility>
+
+#include "assay/explain/cautions.h"
+#include "assay/explain/entry_text.h"
+#include "assay/explain/reasons.h"
+#include "assay/explain/structure.h"
+#include "assay/explain/summary.h"
+#include "assay/explain/verdict.h"
+#include "assay/facts/claim_lists.h"
+
+namespace assay {
+namespace {
+
+std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
+                                    ClaimTable& table) {
+  std::vector<ExplainedEntry> entries;
+  entries.reserve(ledger.entries.size());
+  for (const Entry& entry : ledger.entries) {
+    ExplainedEntry explained;
+    explained.entry = entry;
+    explained.phrase = EntryPhrase(facts, entry, ledger.claims.data());
+    explained.text = std::string(Name(entry.side)) + ": " + explained.phrase;
+    for (std::uint32_t i = 0; i < entry.claim_count; ++i) {
+      table.Add(ledger.claims[entry.first_claim + i], explained.claims);
+    }
+    entries.push_back(std::move(explained));
+  }
+  return entries;
+}
+
+// Reasons come heaviest first.
+void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
+  const auto light = [](const Reason& reason) {
+    return std::abs(reason.value_cp) < kLightestReason;
+  };
+  while (reasons.size() > 1 && light(reasons.back())) reasons.pop_back();
+  if (reasons.size() > most) {
+    reasons.erase(reasons.begin() + static_cast<std::ptrdiff_t>(most),
+                  reasons.end());
+  }
+}
+
+}  // namespace
+
+Assayer::Assayer(const Weights& weights)
+    : weights_(weights), fingerprint_(Fingerprint(weights)) {}
+
+Centipawns Assayer::Score(const Position& position) const {
+  return ScoreOf(position, weights_);
+}
+
+Explanation Assayer::Explain(const Position& position,
+                             const ExplainOptions& options) const {
+  Explanation explanation(position);
+  const Facts facts(explanation.position);
+  Ledger ledger;
+  MakeLedger(facts, weights_, ledger);
+  ClaimTable table;
+  explanation.score_cp = ledger.score_cp;
+  explanation.ledger = InWords(facts, ledger, table);
+  explanation.reasons = FindReasons(facts, explanation.ledger, table.claims());
+  explanation.structure = DescribeStructure(facts, table);
+  explanation.cautions = FindCautions(facts, table);
+  explanation.verdict =
+      FindVerdict(facts, explanation.score_cp, explanation.reasons, table);
+  Summarise(explanation);
+  KeepWorthwhile(options.max_reasons, explanation.reasons);
+  if (options.all_claims) {
+    for (const Claim& claim : AllClaims(facts)) table.Add(claim);
+  }
+  explanation.claims = table.Take();
+  return explanation;
+}
+
+}  // namespace assay

@@ -1,0 +1,61 @@
+// The evaluator and explainer: weights in, explanations out.
+//
+//   const Assayer assayer;                       // default weights
+//   absl::StatusOr<Position> position = PositionFromFen(fen);
+//   Explanation e = assayer.Explain(*position);
+//   e.summary        // "White is slightly better, with more space. ..."
+//   e.score_cp       // White's view; the sum of e.ledger's values
+//
+// An Assayer never changes after construction; any number of threads may share
+// one. Equal positions, options and weights give equal explanations.
+#ifndef ASSAY_EXPLAIN_ASSAYER_H_
+#define ASSAY_EXPLAIN_ASSAYER_H_
+
+#include <string>
+
+#include "assay/explain/explanation.h"
+#include "assay/rules/position.h"
+#include "assay/terms/weights.h"
+
+namespace assay {
+
+// The library's version, as in the package.
+inline constexpr char kVersion[] = "0.1.0";
+
+// In centipawns: less than a tenth of a pawn is noise to a reader. The bare
+// move (the tempo term) counts as noise, too.
+inline constexpr Centipawns kLightestReason = 9;
+
+struct ExplainOptions {
+  // The most reasons to give; further ones are left out, lightest first, and
+  // so are those of less than kLightestReason unless nothing else is left.
+  std::size_t max_reasons = 6;
+  // Adds every claim that holds of the position, used or not.
+  bool all_claims = false;
+};
+
+class Assayer {
+ public:
+  Assayer() : Assayer(Weights()) {}
+  explicit Assayer(const Weights& weights);
+
+  // The static score, centipawns from White's view. Does not allocate.
+  Centipawns Score(const Position& position) const;
+
+  // Verdict, reasons, cautions, ledger and claims. Static: nothing is proved
+  // by search.
+  Explanation Explain(const Position& position,
+                      const ExplainOptions& options = {}) const;
+
+  const Weights& weights() const { return weights_; }
+  // Sixteen hexadecimal digits that tell these weights from others.
+  const std::string& weights_fingerprint() const { return fingerprint_; }
+
+ private:
+  const Weights weights_;
+  const std::string fingerprint_;
+};
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_ASSAYER_H_

@@ -1,0 +1,89 @@
+#include "assay/explain/cautions.h"
+
+#include <algorithm>
+
+#include "assay/explain/words.h"
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
+#include "assay/rules/movegen.h"
+
+namespace assay {
+namespace {
+
+struct Hanging {
+  Square square;
+  int value;
+};
+
+// What captures gain, in words by the size of the gain.
+std::string GainText(int value) {
+  if (value >= 900) return "a queen's worth";
+  if (value >= 450) return "a rook's worth";
+  if (value >= 300) return "a piece's worth";
+  if (value >= 150) return "the exchange or so";
+  return "a pawn's worth";
+}
+
+std::vector<Hanging> FindHanging(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  std::vector<Hanging> hanging;
+  if (position.side_to_move() == side && position.InCheck()) return hanging;
+  for (const Square square : Each(AttackedPieces(facts, side))) {
+    const int value = ExchangeValueOf(position, square);
+    if (value > 0) hanging.push_back({square, value});
+  }
+  std::stable_sort(
+      hanging.begin(), hanging.end(),
+      [](const Hanging& a, const Hanging& b) { return a.value > b.value; });
+  return hanging;
+}
+
+Caution HangingCaution(const Facts& facts, Side side, const Hanging& hanging,
+                       ClaimTable& table) {
+  Caution caution;
+  caution.kind = "hanging";
+  const Side taker = Other(side);
+  const bool at_once = facts.position().side_to_move() == taker;
+  caution.leads = at_once;  // else the side to move may simply look after it
+  caution.text =
+      std::string(Name(side)) + "'s " +
+      Name(facts.position().At(hanging.square).kind()) + " on " +
+      ToString(hanging.square) + " hangs: captures there win " +
+      GainText(hanging.value) +
+      (at_once ? ", and it is " + std::string(Name(taker)) + "'s move."
+               : std::string(" unless ") + Name(side) + " acts.");
+  Claim claim = SquaresClaim(ClaimKind::kHanging, side, Bit(hanging.square));
+  claim.count = hanging.value;
+  table.Add(claim, caution.claims);
+  table.Add(ToMoveClaim(facts), caution.claims);
+  return caution;
+}
+
+}  // namespace
+
+std::vector<Caution> FindCautions(const Facts& facts, ClaimTable& table) {
+  std::vector<Caution> cautions;
+  const Position& position = facts.position();
+  if (!HasLegalMove(position)) return cautions;
+  if (position.InCheck()) {
+    Caution caution;
+    caution.kind = "check";
+    caution.leads = true;
+    caution.text = std::string(Name(position.side_to_move())) +
+                   " is in check from " + SquaresText(position.Checkers()) +
+                   ": what is counted here waits for the answer.";
+    table.Add(InCheckClaim(facts), caution.claims);
+    cautions.push_back(caution);
+  }
+  // What the side to move can take comes before what it must look after.
+  for (const Side side :
+       {Other(position.side_to_move()), position.side_to_move()}) {
+    for (const Hanging& hanging : FindHanging(facts, side)) {
+      cautions.push_back(HangingCaution(facts, side, hanging, table));
+    }
+  }
+  return cautions;
+}
+
+}  // namespace assay

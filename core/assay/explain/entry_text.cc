@@ -1,0 +1,161 @@
+// A phrase a term, made from the entry's own claims, so that it can say
+// nothing that they do not.
+#include "assay/explain/entry_text.h"
+
+#include "assay/explain/words.h"
+
+namespace assay {
+namespace {
+
+// The claims of one entry.
+class EntryClaims {
+ public:
+  EntryClaims(const Entry& entry, const Claim* claims)
+      : begin_(claims + entry.first_claim), end_(begin_ + entry.claim_count) {}
+
+  const Claim* Find(ClaimKind kind) const {
+    for (const Claim* claim = begin_; claim != end_; ++claim) {
+      if (claim->kind == kind) return claim;
+    }
+    return nullptr;
+  }
+  bool Has(ClaimKind kind) const { return Find(kind) != nullptr; }
+
+ private:
+  const Claim* begin_;
+  const Claim* end_;
+};
+
+std::string Doubled(const Facts& facts, const Entry& entry,
+                    const EntryClaims& claims) {
+  const int count = PopCount(entry.squares);
+  const bool isolated = (facts.Pawns(entry.side).isolated & entry.squares) != 0;
+  std::string text = count == 2 ? "doubled" : count == 3 ? "tripled" : "heaped";
+  if (isolated) text += ", isolated";
+  text += " pawns on " + SquaresText(entry.squares);
+  if (claims.Has(ClaimKind::kHalfOpenFile)) {
+    text += " on a half-open file";
+  }
+  const Claim* lever = claims.Find(ClaimKind::kLeverMove);
+  if (claims.Has(ClaimKind::kLever)) {
+    text += " (an exchange is on)";
+  } else if (lever != nullptr) {
+    text += " (" + BreakText(*lever) + " offers an exchange)";
+  }
+  return text;
+}
+
+std::string Backward(const Entry& entry, const EntryClaims& claims) {
+  const std::string square = SquaresText(entry.squares);
+  if (claims.Has(ClaimKind::kHalfOpenFile)) {
+    return "a backward pawn on " + square + " of a half-open file";
+  }
+  return "a pawn on " + square + " left behind its neighbours";
+}
+
+std::string Passed(const Entry& entry, const EntryClaims& claims) {
+  std::string text = claims.Has(ClaimKind::kProtectedPassed)
+                         ? "a protected passed pawn on "
+                         : "a passed pawn on ";
+  text += SquaresText(entry.squares);
+  const Claim* blockade = claims.Find(ClaimKind::kBlockade);
+  if (blockade != nullptr) {
+    text += ", blocked on " + ToString(blockade->squares[0]);
+  }
+  return text;
+}
+
+std::string Material(const EntryClaims& claims) {
+  const Claim* claim = claims.Find(ClaimKind::kMaterial);
+  return CountText(claim->count - claim->other_count, claim->piece) + " more";
+}
+
+std::string Scope(const Facts& facts, const Entry& entry,
+                  const EntryClaims& claims) {
+  const Square square = First(entry.squares);
+  const int count = claims.Find(ClaimKind::kScope)->count;
+  return std::string("the ") + Name(facts.position().At(square).kind()) +
+         " on " + ToString(square) + " has " + NumberText(count) + " useful " +
+         (count == 1 ? "square" : "squares");
+}
+
+std::string DiagonalToKing(const EntryClaims& claims) {
+  const Claim* diagonal = claims.Find(ClaimKind::kDiagonalOpen);
+  const SquareList& squares = diagonal->squares;
+  return "the open diagonal from " + ToString(squares[0]) + " to " +
+         ToString(squares[squares.size() - 1]);
+}
+
+std::string FileToKing(const Facts& facts, const EntryClaims& claims) {
+  const Claim* file = claims.Find(ClaimKind::kFileToKing);
+  const bool open = claims.Has(ClaimKind::kOpenFile);
+  std::string text = std::string(open ? "the open " : "the half-open ") +
+                     FilesText(file->squares.ToSet());
+  const Bitboard on_file = file->others.ToSet() & file->squares.ToSet();
+  if (on_file != 0) {
+    const Square first = First(on_file);
+    text += std::string(" with the ") +
+            Name(facts.position().At(first).kind()) + " on " + ToString(first);
+  }
+  return text;
+}
+
+}  // namespace
+
+std::string EntryPhrase(const Facts& facts, const Entry& entry,
+                        const Claim* ledger_claims) {
+  const EntryClaims claims(entry, ledger_claims);
+  switch (entry.term) {
+    case TermId::kMaterial:
+      return Material(claims);
+    case TermId::kKnightPawns:
+      return "knights gain more from the own pawns";
+    case TermId::kRookPawns:
+      return "rooks are less hemmed in by own pawns";
+    case TermId::kBishopPair:
+      return "the bishop pair";
+    case TermId::kDoubledPawns:
+      return Doubled(facts, entry, claims);
+    case TermId::kIsolatedPawn:
+      return "an isolated pawn on " + SquaresText(entry.squares);
+    case TermId::kBackwardPawn:
+      return Backward(entry, claims);
+    case TermId::kPassedPawn:
+      return Passed(entry, claims);
+    case TermId::kScope:
+      return Scope(facts, entry, claims);
+    case TermId::kKnightSquareTaken: {
+      const Claim* taken = claims.Find(ClaimKind::kSquareTaken);
+      return "the pawn on " + ToString(taken->squares[0]) +
+             " takes the best square of the knight on " +
+             ToString(taken->others[0]);
+    }
+    case TermId::kShelter: {
+      const Claim* shelter = claims.Find(ClaimKind::kShelter);
+      const Bitboard with_pawn = FillFiles(shelter->squares.ToSet());
+      const Bitboard king = Bit(facts.position().King(entry.side));
+      const Bitboard files = FillFiles(king | Neighbours(king));
+      return "no sheltering pawn on the " + FilesText(files & ~with_pawn);
+    }
+    case TermId::kFlankPawnMoved: {
+      const Claim* moved = claims.Find(ClaimKind::kFlankPawnMoved);
+      return "the pawn gone from " + ToString(moved->squares[1]);
+    }
+    case TermId::kDiagonalToKing:
+      return DiagonalToKing(claims);
+    case TermId::kFileToKing:
+      return FileToKing(facts, claims);
+    case TermId::kSpace: {
+      const Claim* space = claims.Find(ClaimKind::kSpace);
+      return std::to_string(space->count) + " safe squares behind the pawns, " +
+             std::to_string(space->other_count) + " for the opponent";
+    }
+    case TermId::kTempo:
+      return "the move";
+    case TermId::kDeadPosition:
+      return "nobody can mate with what is left";
+  }
+  return std::string(Info(entry.term).title);
+}
+
+}  // namespace assay

@@ -1,0 +1,80 @@
+// An explanation: what a reader, a client or a handout is given.
+//
+// The fields are those of the public contract (proto/assay/v1); scores are
+// centipawns from White's point of view. Texts are English sentences; each
+// stands on the claims that its refs point to.
+#ifndef ASSAY_EXPLAIN_EXPLANATION_H_
+#define ASSAY_EXPLAIN_EXPLANATION_H_
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "assay/explain/claim_table.h"
+#include "assay/facts/facts.h"
+#include "assay/rules/position.h"
+#include "assay/terms/ledger.h"
+
+namespace assay {
+
+struct Verdict {
+  int nag = 0;                  // 10 to 21, PGN standard of 1994
+  std::optional<Side> favours;  // nobody: balanced
+  std::string text;
+  bool quiet = false;  // static and proved scores within 60 cp; false unproved
+  ClaimRefs claims;
+};
+
+// A ledger entry in words.
+struct ExplainedEntry {
+  Entry entry;
+  std::string phrase;  // without its owner: "an isolated pawn on d4"
+  std::string text;    // "White: an isolated pawn on d4"
+  ClaimRefs claims;
+};
+
+// Entries about one thing, and what they come to.
+struct Reason {
+  std::string text;         // a sentence with squares
+  std::string phrase;       // what the side that it favours has: "more space"
+  bool adds_detail = true;  // the sentence says more than the phrase
+  Centipawns value_cp = 0;
+  std::vector<std::uint32_t> entries;  // indices into Explanation::ledger
+  ClaimRefs claims;
+
+  Side favours() const { return value_cp > 0 ? Side::kWhite : Side::kBlack; }
+};
+
+// Why a static verdict may mislead here.
+struct Caution {
+  std::string kind;    // "check", "hanging", ...
+  bool leads = false;  // grave enough to open the summary
+  std::string text;
+  ClaimRefs claims;
+};
+
+struct Structure {
+  Centre centre = Centre::kUnresolved;
+  std::string name;  // "closed centre"
+  std::vector<std::string> notes;
+  ClaimRefs claims;
+};
+
+struct Explanation {
+  explicit Explanation(const Position& explained) : position(explained) {}
+
+  Position position;
+  Centipawns score_cp = 0;  // the sum of the ledger's values
+  Verdict verdict;
+  std::vector<ExplainedEntry> ledger;
+  std::vector<Reason> reasons;  // heaviest first
+  std::vector<Caution> cautions;
+  Structure structure;
+  std::string summary;
+  ClaimRefs summary_claims;
+  std::vector<Claim> claims;
+};
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_EXPLANATION_H_

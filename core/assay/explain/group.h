@@ -1,0 +1,54 @@
+// A group of entries about one topic, as the sentence writers see it.
+#ifndef ASSAY_EXPLAIN_GROUP_H_
+#define ASSAY_EXPLAIN_GROUP_H_
+
+#include <string>
+#include <vector>
+
+#include "assay/explain/explanation.h"
+#include "assay/facts/facts.h"
+
+namespace assay {
+
+// What entries can be about. Both sides' entries of a topic make one reason.
+enum class Topic : std::uint8_t {
+  kMaterial,
+  kBishopPair,
+  kWeakPawns,
+  kPassedPawns,
+  kActivity,
+  kKingSafety,
+  kSpace,
+  kMove,
+  kDeadPosition,
+};
+inline constexpr int kTopics = static_cast<int>(Topic::kDeadPosition) + 1;
+
+Topic TopicOf(TermId term);
+
+struct Group {
+  const Facts& facts;
+  const std::vector<Claim>& claims;
+  std::vector<const ExplainedEntry*> entries;  // in the ledger's order
+  Centipawns value_cp = 0;                     // White's view
+
+  Side favours() const { return value_cp > 0 ? Side::kWhite : Side::kBlack; }
+
+  // Entries of a side's features whose value is good (or bad) for that side,
+  // the weightiest first.
+  std::vector<const ExplainedEntry*> Good(Side side) const;
+  std::vector<const ExplainedEntry*> Bad(Side side) const;
+
+  // The first claim of a kind among an entry's; null where it has none.
+  const Claim* Find(const ExplainedEntry& entry, ClaimKind kind) const;
+};
+
+// What the side that the group favours has, as an object of "has".
+std::string PhraseOf(Topic topic, const Group& group);
+
+// The group as a sentence, with squares.
+std::string SentenceOf(Topic topic, const Group& group);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_GROUP_H_

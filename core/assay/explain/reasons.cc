@@ -1,0 +1,105 @@
+#include "assay/explain/reasons.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+#include "assay/explain/group.h"
+
+namespace assay {
+namespace {
+
+bool Weightier(const ExplainedEntry* a, const ExplainedEntry* b) {
+  return std::abs(a->entry.value_cp) > std::abs(b->entry.value_cp);
+}
+
+std::vector<const ExplainedEntry*> Select(const Group& group, Side side,
+                                          int sign) {
+  std::vector<const ExplainedEntry*> selected;
+  for (const ExplainedEntry* entry : group.entries) {
+    const bool fits = entry->entry.side == side &&
+                      entry->entry.value_cp * Sign(side) * sign > 0;
+    if (fits) selected.push_back(entry);
+  }
+  std::stable_sort(selected.begin(), selected.end(), Weightier);
+  return selected;
+}
+
+}  // namespace
+
+std::vector<const ExplainedEntry*> Group::Good(Side side) const {
+  return Select(*this, side, 1);
+}
+
+std::vector<const ExplainedEntry*> Group::Bad(Side side) const {
+  return Select(*this, side, -1);
+}
+
+const Claim* Group::Find(const ExplainedEntry& entry, ClaimKind kind) const {
+  for (const std::uint32_t ref : entry.claims) {
+    if (claims[ref].kind == kind) return &claims[ref];
+  }
+  return nullptr;
+}
+
+Topic TopicOf(TermId term) {
+  switch (term) {
+    case TermId::kMaterial:
+    case TermId::kKnightPawns:
+    case TermId::kRookPawns:
+      return Topic::kMaterial;
+    case TermId::kBishopPair:
+      return Topic::kBishopPair;
+    case TermId::kDoubledPawns:
+    case TermId::kIsolatedPawn:
+    case TermId::kBackwardPawn:
+      return Topic::kWeakPawns;
+    case TermId::kPassedPawn:
+      return Topic::kPassedPawns;
+    case TermId::kScope:
+    case TermId::kKnightSquareTaken:
+      return Topic::kActivity;
+    case TermId::kShelter:
+    case TermId::kFlankPawnMoved:
+    case TermId::kDiagonalToKing:
+    case TermId::kFileToKing:
+      return Topic::kKingSafety;
+    case TermId::kSpace:
+      return Topic::kSpace;
+    case TermId::kTempo:
+      return Topic::kMove;
+    case TermId::kDeadPosition:
+      break;
+  }
+  return Topic::kDeadPosition;
+}
+
+std::vector<Reason> FindReasons(const Facts& facts,
+                                const std::vector<ExplainedEntry>& ledger,
+                                const std::vector<Claim>& claims) {
+  std::vector<Reason> reasons;
+  for (int t = 0; t < kTopics; ++t) {
+    const auto topic = static_cast<Topic>(t);
+    Group group{facts, claims, {}, 0};
+    Reason reason;
+    for (std::size_t i = 0; i < ledger.size(); ++i) {
+      if (TopicOf(ledger[i].entry.term) != topic) continue;
+      group.entries.push_back(&ledger[i]);
+      group.value_cp += ledger[i].entry.value_cp;
+      reason.entries.push_back(static_cast<std::uint32_t>(i));
+      Merge(ledger[i].claims, reason.claims);
+    }
+    if (group.value_cp == 0) continue;
+    reason.value_cp = group.value_cp;
+    reason.phrase = PhraseOf(topic, group);
+    reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove;
+    reason.text = SentenceOf(topic, group);
+    reasons.push_back(std::move(reason));
+  }
+  std::stable_sort(reasons.begin(), reasons.end(),
+                   [](const Reason& a, const Reason& b) {
+                     return std::abs(a.value_cp) > std::abs(b.value_cp);
+                   });
+  return reasons;
+}
+
+}  // namespace assay

@@ -1,0 +1,21 @@
+// From entries to reasons: what belongs together is said together.
+#ifndef ASSAY_EXPLAIN_REASONS_H_
+#define ASSAY_EXPLAIN_REASONS_H_
+
+#include <vector>
+
+#include "assay/explain/explanation.h"
+#include "assay/facts/facts.h"
+
+namespace assay {
+
+// Groups all entries by what they are about, says each group in a sentence and
+// sorts by weight, heaviest first. Groups whose entries cancel to nothing are
+// left out, so the values still add up to the score.
+std::vector<Reason> FindReasons(const Facts& facts,
+                                const std::vector<ExplainedEntry>& ledger,
+                                const std::vector<Claim>& claims);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_REASONS_H_

@@ -1,0 +1,336 @@
+// A reason's two texts, by topic: the phrase for the summary and the sentence
+// with squares.
+#include <cstdlib>
+
+#include "assay/explain/entry_text.h"
+#include "assay/explain/group.h"
+#include "assay/explain/words.h"
+
+namespace assay {
+namespace {
+
+// How many details a sentence names on each side before it gets dull.
+constexpr std::size_t kMostDetails = 3;
+
+std::vector<std::string> Phrases(
+    const std::vector<const ExplainedEntry*>& entries) {
+  std::vector<std::string> phrases;
+  for (const ExplainedEntry* entry : entries) {
+    if (phrases.size() == kMostDetails) break;
+    phrases.push_back(entry->phrase);
+  }
+  return phrases;
+}
+
+// --- material ---
+
+struct Surplus {
+  std::vector<std::string> texts;  // heaviest kind first
+  int pieces[kPieceKinds] = {};
+
+  bool IsOnly(PieceKind kind) const {
+    for (const PieceKind other : kAllKinds) {
+      if (pieces[Index(other)] != (other == kind ? 1 : 0)) return false;
+    }
+    return true;
+  }
+  bool IsOneMinor() const {
+    return IsOnly(PieceKind::kKnight) || IsOnly(PieceKind::kBishop);
+  }
+};
+
+Surplus SurplusOf(const Group& group, Side side) {
+  Surplus surplus;
+  for (const ExplainedEntry* entry : group.entries) {
+    if (entry->entry.term != TermId::kMaterial || entry->entry.side != side) {
+      continue;
+    }
+    const Claim* claim = group.Find(*entry, ClaimKind::kMaterial);
+    surplus.pieces[Index(claim->piece)] = claim->count - claim->other_count;
+  }
+  for (int kind = kPieceKinds - 1; kind >= 0; --kind) {
+    const int count = surplus.pieces[kind];
+    if (count > 0) {
+      surplus.texts.push_back(CountText(count, static_cast<PieceKind>(kind)));
+    }
+  }
+  return surplus;
+}
+
+std::string MaterialPhrase(const Group& group) {
+  const Surplus own = SurplusOf(group, group.favours());
+  const Surplus other = SurplusOf(group, Other(group.favours()));
+  if (own.texts.empty()) return "the better of the material";
+  if (other.texts.empty()) {
+    return own.IsOnly(PieceKind::kPawn) ? "an extra pawn"
+                                        : Join(own.texts) + " more";
+  }
+  return Join(own.texts) + " for " + Join(other.texts);
+}
+
+std::string MaterialSentence(const Group& group) {
+  const std::string name = Name(group.favours());
+  const Surplus own = SurplusOf(group, group.favours());
+  const Surplus other = SurplusOf(group, Other(group.favours()));
+  if (!own.texts.empty() && other.texts.empty()) {
+    return name + " is " + Join(own.texts) + " up.";
+  }
+  if (own.IsOnly(PieceKind::kRook) && other.IsOneMinor()) {
+    return name + " is the exchange up: a rook for " + other.texts[0] + ".";
+  }
+  return name + " has " + MaterialPhrase(group) + ".";
+}
+
+// --- bishop pair ---
+
+std::string BishopPairSentence(const Group& group) {
+  const std::vector<const ExplainedEntry*> pairs = group.Good(group.favours());
+  std::string text =
+      std::string(Name(group.favours())) + " has the bishop pair";
+  if (pairs.empty()) return text + ".";
+  std::vector<std::string> breaks;
+  int rams = 0;
+  for (const std::uint32_t ref : pairs.front()->claims) {
+    const Claim& claim = group.claims[ref];
+    if (claim.kind == ClaimKind::kRam) ++rams;
+    if (claim.kind == ClaimKind::kLeverMove && breaks.size() < 2) {
+      breaks.push_back(BreakText(claim));
+    }
+  }
+  switch (group.facts.centre()) {
+    case Centre::kOpen:
+      return text + " in an open centre.";
+    case Centre::kClosed:
+      text += ", which a closed centre keeps quiet";
+      break;
+    default:
+      if (rams == 0) return text + ", and nothing is locked in the centre.";
+      text += ", though pawns are locked in the centre";
+      break;
+  }
+  if (!breaks.empty()) {
+    text += "; " + Join(breaks) + " could open it";
+  }
+  return text + ".";
+}
+
+// --- pawns ---
+
+// A side's weak pawns, equal kinds said together: "doubled pawns on c6 and c7
+// and isolated pawns on a7 and d5".
+std::vector<std::string> WeakPawns(const Group& group, Side side) {
+  std::vector<std::string> phrases;
+  Bitboard said = 0;
+  Bitboard isolated = 0;
+  const std::vector<const ExplainedEntry*> weak = group.Bad(side);
+  for (const ExplainedEntry* entry : weak) {
+    if (entry->entry.term == TermId::kDoubledPawns) {
+      phrases.push_back(entry->phrase);
+      said |= entry->entry.squares;
+    }
+  }
+  for (const ExplainedEntry* entry : weak) {
+    if (entry->entry.term == TermId::kIsolatedPawn) {
+      isolated |= entry->entry.squares & ~said;
+    }
+  }
+  if (isolated != 0) {
+    phrases.push_back(
+        (HasMany(isolated) ? "isolated pawns on " : "an isolated pawn on ") +
+        SquaresText(isolated));
+  }
+  for (const ExplainedEntry* entry : weak) {
+    if (entry->entry.term == TermId::kBackwardPawn &&
+        phrases.size() < kMostDetails) {
+      phrases.push_back(entry->phrase);
+    }
+  }
+  return phrases;
+}
+
+std::string WeakPawnsSentence(const Group& group) {
+  const Side better = group.favours();
+  const std::vector<std::string> own = WeakPawns(group, better);
+  const std::vector<std::string> other = WeakPawns(group, Other(better));
+  std::string text = std::string(Name(better)) +
+                     " has the sounder pawns: " + Name(Other(better)) +
+                     " has " + Join(other);
+  if (!own.empty()) {
+    text += std::string(", ") + Name(better) + " " + Join(own);
+  }
+  return text + ".";
+}
+
+// A side's passed pawns, plain ones said together.
+std::vector<std::string> PassedPawns(const Group& group, Side side) {
+  std::vector<std::string> phrases;
+  Bitboard plain = 0;
+  for (const ExplainedEntry* entry : group.Good(side)) {
+    const bool more_to_say =
+        group.Find(*entry, ClaimKind::kProtectedPassed) != nullptr ||
+        group.Find(*entry, ClaimKind::kBlockade) != nullptr;
+    if (more_to_say) {
+      phrases.push_back(entry->phrase);
+    } else {
+      plain |= entry->entry.squares;
+    }
+  }
+  if (plain != 0) {
+    phrases.push_back(
+        (HasMany(plain) ? "passed pawns on " : "a passed pawn on ") +
+        SquaresText(plain));
+  }
+  return phrases;
+}
+
+std::string PassedPawnsSentence(const Group& group) {
+  const Side better = group.favours();
+  const std::vector<std::string> own = PassedPawns(group, better);
+  const std::vector<std::string> other = PassedPawns(group, Other(better));
+  if (own.empty()) {
+    return std::string(Name(Other(better))) + "'s passed pawns are stopped.";
+  }
+  std::string text = std::string(Name(better)) + " has " + Join(own);
+  if (!other.empty()) {
+    text += std::string("; ") + Name(Other(better)) + " has " + Join(other);
+  }
+  return text + ".";
+}
+
+std::string PassedPawnsPhrase(const Group& group) {
+  const std::vector<const ExplainedEntry*> own = group.Good(group.favours());
+  if (own.size() == 1 && group.Good(Other(group.favours())).empty()) {
+    return own.front()->phrase;
+  }
+  return "the more dangerous passed pawns";
+}
+
+// --- pieces ---
+
+std::string PieceWithScope(const Group& group, const ExplainedEntry& entry) {
+  const Claim* scope = group.Find(entry, ClaimKind::kScope);
+  if (scope == nullptr) return entry.phrase;
+  const Square square = scope->squares[0];
+  return std::string(Name(group.facts.position().At(square).kind())) + " on " +
+         ToString(square);
+}
+
+const ExplainedEntry* FirstScope(
+    const Group& group, const std::vector<const ExplainedEntry*>& entries) {
+  for (const ExplainedEntry* entry : entries) {
+    if (group.Find(*entry, ClaimKind::kScope) != nullptr) return entry;
+  }
+  return nullptr;
+}
+
+std::string UsefulSquares(const Group& group, const ExplainedEntry& entry) {
+  const int count = group.Find(entry, ClaimKind::kScope)->count;
+  return NumberText(count) +
+         (count == 1 ? " useful square" : " useful squares");
+}
+
+std::string ActivitySentence(const Group& group) {
+  const Side better = group.favours();
+  const Side worse = Other(better);
+  const ExplainedEntry* best = FirstScope(group, group.Good(better));
+  const std::vector<const ExplainedEntry*> bad = group.Bad(worse);
+  const ExplainedEntry* worst = FirstScope(group, bad);
+  std::vector<std::string> details;
+  if (best != nullptr) {
+    details.push_back("the " + PieceWithScope(group, *best) + " has " +
+                      UsefulSquares(group, *best));
+  }
+  if (worst != nullptr) {
+    // "only" is said where the two stand side by side.
+    details.push_back(std::string(Name(worse)) + "'s " +
+                      PieceWithScope(group, *worst) + " has " +
+                      (best != nullptr ? "only " : "") +
+                      UsefulSquares(group, *worst));
+  }
+  for (const ExplainedEntry* entry : bad) {
+    if (entry->entry.term == TermId::kKnightSquareTaken) {
+      const Claim* taken = group.Find(*entry, ClaimKind::kSquareTaken);
+      details.push_back(std::string(Name(worse)) + "'s pawn on " +
+                        ToString(taken->squares[0]) +
+                        " stands where the knight on " +
+                        ToString(taken->others[0]) + " wants to go");
+    }
+  }
+  std::string text = std::string(Name(better)) + "'s pieces are more active";
+  if (!details.empty()) text += ": " + Join(details);
+  return text + ".";
+}
+
+// --- king, space ---
+
+std::string KingSentence(const Group& group) {
+  const Side worse = Other(group.favours());
+  const Square king = group.facts.position().King(worse);
+  std::string text = std::string(Name(worse)) + "'s king on " + ToString(king) +
+                     " is the less safe";
+  const std::vector<std::string> details = Phrases(group.Bad(worse));
+  if (!details.empty()) text += ": " + Join(details);
+  return text + ".";
+}
+
+std::string SpaceSentence(const Group& group) {
+  const Side better = group.favours();
+  const Claim* space = group.Find(*group.entries.front(), ClaimKind::kSpace);
+  return std::string(Name(better)) +
+         " has more space: " + std::to_string(space->count) +
+         " safe squares behind its pawns, " +
+         std::to_string(space->other_count) + " for " + Name(Other(better)) +
+         ".";
+}
+
+}  // namespace
+
+std::string PhraseOf(Topic topic, const Group& group) {
+  switch (topic) {
+    case Topic::kMaterial:
+      return MaterialPhrase(group);
+    case Topic::kBishopPair:
+      return "the bishop pair";
+    case Topic::kWeakPawns:
+      return "the sounder pawns";
+    case Topic::kPassedPawns:
+      return PassedPawnsPhrase(group);
+    case Topic::kActivity:
+      return "more active pieces";
+    case Topic::kKingSafety:
+      return "the safer king";
+    case Topic::kSpace:
+      return "more space";
+    case Topic::kMove:
+      return "the move";
+    case Topic::kDeadPosition:
+      break;
+  }
+  return "the draw";
+}
+
+std::string SentenceOf(Topic topic, const Group& group) {
+  switch (topic) {
+    case Topic::kMaterial:
+      return MaterialSentence(group);
+    case Topic::kBishopPair:
+      return BishopPairSentence(group);
+    case Topic::kWeakPawns:
+      return WeakPawnsSentence(group);
+    case Topic::kPassedPawns:
+      return PassedPawnsSentence(group);
+    case Topic::kActivity:
+      return ActivitySentence(group);
+    case Topic::kKingSafety:
+      return KingSentence(group);
+    case Topic::kSpace:
+      return SpaceSentence(group);
+    case Topic::kMove:
+      return std::string("It is ") + Name(group.favours()) + "'s move.";
+    case Topic::kDeadPosition:
+      break;
+  }
+  return "Neither side can mate with what is left.";
+}
+
+}  // namespace assay

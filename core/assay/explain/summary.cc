@@ -1,0 +1,105 @@
+// Says what balances what, by the reasons' phrases: at most three for the side
+// that is better, two for the other; reasons too light to matter are left out.
+#include "assay/explain/summary.h"
+
+#include <cstdlib>
+
+#include "assay/explain/words.h"
+
+namespace assay {
+namespace {
+
+// A reason below this is not worth a word in a summary.
+constexpr Centipawns kWorthSaying = 10;
+constexpr std::size_t kMostFor = 3;
+constexpr std::size_t kMostAgainst = 2;
+
+std::vector<const Reason*> ReasonsFor(const Explanation& explanation, Side side,
+                                      std::size_t most) {
+  std::vector<const Reason*> reasons;
+  for (const Reason& reason : explanation.reasons) {
+    if (reason.favours() == side && std::abs(reason.value_cp) >= kWorthSaying &&
+        reasons.size() < most) {
+      reasons.push_back(&reason);
+    }
+  }
+  return reasons;
+}
+
+std::string PhrasesOf(const std::vector<const Reason*>& reasons) {
+  std::vector<std::string> phrases;
+  for (const Reason* reason : reasons) phrases.push_back(reason->phrase);
+  return Join(phrases);
+}
+
+void NoteClaims(const std::vector<const Reason*>& reasons, ClaimRefs& refs) {
+  for (const Reason* reason : reasons) Merge(reason->claims, refs);
+}
+
+// "Black has the sounder pawns; White has the bishop pair and more space."
+std::string Balance(const Explanation& explanation, ClaimRefs& refs) {
+  std::vector<std::string> halves;
+  // The side with the heaviest reason is named first.
+  const Side first = explanation.reasons.empty()
+                         ? Side::kWhite
+                         : explanation.reasons.front().favours();
+  for (const Side side : {first, Other(first)}) {
+    const auto reasons = ReasonsFor(explanation, side, kMostAgainst);
+    if (reasons.empty()) continue;
+    halves.push_back(std::string(Name(side)) + " has " + PhrasesOf(reasons));
+    NoteClaims(reasons, refs);
+  }
+  if (halves.empty()) return "Nothing of weight sets the sides apart.";
+  return halves.size() == 1 ? halves[0] + ", which weighs little."
+                            : halves[0] + "; " + halves[1] + ".";
+}
+
+std::string WithoutFullStop(std::string text) {
+  if (!text.empty() && text.back() == '.') text.pop_back();
+  return text;
+}
+
+}  // namespace
+
+void Summarise(Explanation& explanation) {
+  const Verdict& verdict = explanation.verdict;
+  ClaimRefs& refs = explanation.summary_claims;
+  Merge(verdict.claims, refs);
+  std::vector<std::string> sentences;
+  if (!explanation.cautions.empty() && explanation.cautions.front().leads) {
+    sentences.push_back(explanation.cautions.front().text);
+    Merge(explanation.cautions.front().claims, refs);
+  }
+  const bool over = verdict.nag == 10 || explanation.reasons.empty();
+  if (over) {
+    sentences.push_back(verdict.text);
+  } else if (!verdict.favours.has_value()) {
+    sentences.push_back(verdict.text);
+    sentences.push_back(Balance(explanation, refs));
+  } else {
+    const Side better = *verdict.favours;
+    const auto reasons = ReasonsFor(explanation, better, kMostFor);
+    const auto against = ReasonsFor(explanation, Other(better), kMostAgainst);
+    std::string first = WithoutFullStop(verdict.text);
+    if (!reasons.empty()) first += ", with " + PhrasesOf(reasons);
+    sentences.push_back(first + ".");
+    // The weightiest reason in full: squares are what a student remembers.
+    for (const Reason* reason : reasons) {
+      if (!reason->adds_detail) continue;
+      sentences.push_back(reason->text);
+      break;
+    }
+    if (!against.empty()) {
+      sentences.push_back(std::string(Name(Other(better))) + " has " +
+                          PhrasesOf(against) + " in return.");
+    }
+    NoteClaims(reasons, refs);
+    NoteClaims(against, refs);
+  }
+  for (const std::string& sentence : sentences) {
+    if (!explanation.summary.empty()) explanation.summary += ' ';
+    explanation.summary += sentence;
+  }
+}
+
+}  // namespace assay

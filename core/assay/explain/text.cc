@@ -1,0 +1,93 @@
+#include "assay/explain/text.h"
+
+#include <cstdlib>
+
+#include "assay/notation/fen.h"
+
+namespace assay {
+namespace {
+
+class Writer {
+ public:
+  explicit Writer(const TextStyle& style) : style_(style) {}
+
+  void Plain(const std::string& line) { text_ += line + '\n'; }
+  void Bold(const std::string& line) { Styled("\x1b[1m", line); }
+  void Dim(const std::string& line) { Styled("\x1b[2m", line); }
+
+  // Words wrapped to the width; the first line starts with `first`, the others
+  // with as many blanks.
+  void Wrapped(const std::string& first, const std::string& words) {
+    std::string line = first;
+    bool line_is_empty = true;
+    std::size_t at = 0;
+    while (at < words.size()) {
+      const std::size_t end = std::min(words.find(' ', at), words.size());
+      const std::string word = words.substr(at, end - at);
+      if (!line_is_empty && line.size() + 1 + word.size() > style_.width) {
+        Plain(line);
+        line.assign(first.size(), ' ');
+        line_is_empty = true;
+      }
+      if (!line_is_empty) line += ' ';
+      line += word;
+      line_is_empty = false;
+      at = end + 1;
+    }
+    Plain(line);
+  }
+
+  std::string Take() { return std::move(text_); }
+
+ private:
+  void Styled(const char* code, const std::string& line) {
+    Plain(style_.colour ? code + line + "\x1b[0m" : line);
+  }
+
+  const TextStyle& style_;
+  std::string text_;
+};
+
+std::string Padded(const std::string& text, std::size_t width) {
+  return text.size() >= width ? text
+                              : std::string(width - text.size(), ' ') + text;
+}
+
+}  // namespace
+
+std::string PawnsText(Centipawns value) {
+  const int size = std::abs(value);
+  const std::string hundredths = std::to_string(size % 100);
+  return std::string(value > 0   ? "+"
+                     : value < 0 ? "-"
+                                 : "") +
+         std::to_string(size / 100) + "." +
+         (hundredths.size() == 1 ? "0" : "") + hundredths;
+}
+
+std::string ToText(const Explanation& explanation, const TextStyle& style) {
+  Writer out(style);
+  out.Dim(ToFen(explanation.position));
+  out.Bold(explanation.verdict.text + "  ($" +
+           std::to_string(explanation.verdict.nag) + ", " +
+           PawnsText(explanation.score_cp) + " for White)");
+  out.Wrapped("  ", explanation.summary);
+  for (const Reason& reason : explanation.reasons) {
+    out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);
+  }
+  for (const std::string& note : explanation.structure.notes) {
+    out.Wrapped("  centre  ", note);
+  }
+  for (const Caution& caution : explanation.cautions) {
+    out.Wrapped("  caution  ", caution.text);
+  }
+  if (style.ledger) {
+    for (const ExplainedEntry& entry : explanation.ledger) {
+      out.Wrapped("  " + Padded(PawnsText(entry.entry.value_cp), 7) + "  ",
+                  entry.text);
+    }
+  }
+  return out.Take();
+}
+
+}  // namespace assay

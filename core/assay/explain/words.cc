@@ -1,0 +1,57 @@
+#include "assay/explain/words.h"
+
+#include "assay/facts/pawns.h"
+
+namespace assay {
+
+std::string Join(const std::vector<std::string>& items) {
+  std::string text;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (i > 0) text += i + 1 == items.size() ? " and " : ", ";
+    text += items[i];
+  }
+  return text;
+}
+
+std::string SquaresText(Bitboard squares) {
+  std::vector<std::string> names;
+  for (const Square square : Each(squares)) names.push_back(ToString(square));
+  return Join(names);
+}
+
+std::string FilesText(Bitboard files) {
+  std::vector<std::string> letters;
+  for (const Square first : Each(FileBits(FillFiles(files)))) {
+    letters.push_back(std::string(1, static_cast<char>('a' + FileOf(first))) +
+                      "-");
+  }
+  const std::string noun = letters.size() == 1 ? "file" : "files";
+  return Join(letters) + noun;
+}
+
+std::string NumberText(int number) {
+  constexpr const char* kWords[] = {"no",    "one",  "two", "three",
+                                    "four",  "five", "six", "seven",
+                                    "eight", "nine", "ten"};
+  if (number >= 0 && number <= 10) return kWords[number];
+  return std::to_string(number);
+}
+
+std::string CountText(int count, PieceKind kind) {
+  const std::string name = Name(kind);
+  return count == 1 ? "a " + name : NumberText(count) + " " + name + "s";
+}
+
+std::string BreakText(const Claim& lever_move) {
+  const std::string square = ToString(lever_move.squares[1]);
+  return lever_move.side == Side::kWhite ? square : "..." + square;
+}
+
+std::string Capitalised(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  }
+  return text;
+}
+
+}  // namespace assay

@@ -1,0 +1,73 @@
+// Makes claims from facts, one function a kind, so that a kind is worded in
+// one place whether a term, a sentence or the full list asks for it.
+//
+// Each function states what must hold; makers do not check it again. Squares
+// come in the order that the kind's definition gives, else lowest first.
+#ifndef ASSAY_FACTS_CLAIM_MAKERS_H_
+#define ASSAY_FACTS_CLAIM_MAKERS_H_
+
+#include "assay/facts/claim.h"
+#include "assay/facts/facts.h"
+
+namespace assay {
+
+// A claim about a side's squares alone, for kinds that need no more:
+// ISOLATED, BACKWARD, PASSED, HOLE, LOOSE, KNIGHT_RIM, OUTPOST, ...
+Claim SquaresClaim(ClaimKind kind, Side side, Bitboard squares);
+Claim SquaresClaim(ClaimKind kind, Side side, Bitboard squares,
+                   Bitboard others);
+
+// Pawns (pawn_claims.cc).
+Claim DoubledClaim(const Facts& facts, Side side, int file);
+Claim LeverClaim(const Facts& facts, Side side, Square pawn);
+Claim RamClaim(Side side, Square pawn);
+Claim ChainBaseClaim(const Facts& facts, Side side, Square base);
+Claim IslandsClaim(const Facts& facts, Side side);
+Claim BlockadeClaim(Side side, Square blocker);
+Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind);
+
+// One lever move of a side: a pawn's advance and what it then attacks.
+struct LeverMove {
+  Square from = kNoSquare;
+  Square to = kNoSquare;
+  Bitboard targets = 0;
+};
+Claim LeverMoveClaim(Side side, const LeverMove& move);
+
+// Files and centre (centre_claims.cc).
+Claim CentreClaim(const Facts& facts);
+Claim OpenFileClaim(int file);
+Claim HalfOpenFileClaim(Side side, int file);
+Claim SpaceClaim(const Facts& facts, Side side);
+Claim ControlClaim(const Facts& facts, Side side, Square square);
+
+// Pieces (piece_claims.cc).
+Claim ScopeClaim(const Facts& facts, Side side, Square square);
+Claim BishopPairClaim(const Facts& facts, Side side);
+Claim SquareTakenClaim(Side side, Square pawn);
+Claim AttackCountClaim(const Facts& facts, Side attacker, Square target);
+
+// Kings (king_claims.cc).
+Claim ShelterClaim(const Facts& facts, Side side);
+Claim FlankPawnMovedClaim(Side side, Square pawn);
+Claim FileToKingClaim(const Facts& facts, Side side, int file);
+Claim KingAttackersClaim(const Facts& facts, Side side);
+Claim InCheckClaim(const Facts& facts);
+
+// One diagonal from a king: its empty squares in order.
+struct OpenDiagonal {
+  SquareList squares;      // without the king
+  Bitboard attackers = 0;  // enemy queens, and bishops of that colour
+};
+Claim DiagonalOpenClaim(const Facts& facts, Side side,
+                        const OpenDiagonal& diagonal);
+
+// Endings (ending_claims.cc).
+Claim InsufficientClaim();
+Claim ToMoveClaim(const Facts& facts);
+// The side to move has no legal move.
+Claim NoLegalMoveClaim(const Facts& facts);
+
+}  // namespace assay
+
+#endif  // ASSAY_FACTS_CLAIM_MAKERS_H_

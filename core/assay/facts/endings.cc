@@ -1,0 +1,50 @@
+#include "assay/facts/endings.h"
+
+namespace assay {
+
+bool HasWrongBishop(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop);
+  const Bitboard pawns = facts.Pawns(side).pawns;
+  const Bitboard kings = position.Pieces(PieceKind::kKing);
+  if (PopCount(bishops) != 1 || pawns == 0) return false;
+  if (position.Occupied() != (bishops | pawns | kings)) return false;
+  for (const int file : {0, 7}) {
+    if ((pawns & ~FileMask(file)) != 0) continue;
+    const Square promotion = Relative(side, MakeSquare(file, 7));
+    return IsLight(promotion) != IsLight(First(bishops));
+  }
+  return false;
+}
+
+bool PassesSquareRule(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  const Bitboard pawn = facts.Pawns(side).pawns;
+  const Bitboard kings = position.Pieces(PieceKind::kKing);
+  if (pawn == 0 || HasMany(pawn) || position.Occupied() != (pawn | kings)) {
+    return false;
+  }
+  const Square own_king = position.King(side);
+  if (Contains(FrontSpan(side, pawn), own_king)) return false;
+  const Square square = First(pawn);
+  const int rank = RelativeRank(side, square);
+  const int need = 7 - (rank == 1 ? 2 : rank);
+  const Square promotion = Relative(side, MakeSquare(FileOf(square), 7));
+  const int distance = KingDistance(position.King(Other(side)), promotion);
+  return distance > (position.side_to_move() == side ? need : need + 1);
+}
+
+bool HasOpposition(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  if (position.side_to_move() == side) return false;
+  const Square own = position.King(side);
+  const Square enemy = position.King(Other(side));
+  return Line(own, enemy) != 0 && KingDistance(own, enemy) % 2 == 0;
+}
+
+Bitboard RooksBehind(const Facts& facts, Side side, Side owner, Square pawn) {
+  return RookAttacks(pawn, facts.position().Occupied()) &
+         RearSpan(owner, Bit(pawn)) & facts.Own(side, PieceKind::kRook);
+}
+
+}  // namespace assay

@@ -1,0 +1,27 @@
+// Facts of endings that need no search.
+#ifndef ASSAY_FACTS_ENDINGS_H_
+#define ASSAY_FACTS_ENDINGS_H_
+
+#include "assay/facts/facts.h"
+
+namespace assay {
+
+// A bishop and rook pawn(s) of one file against a bare king, the promotion
+// square not of the bishop's colour: the side that has them; false for others.
+bool HasWrongBishop(const Facts& facts, Side side);
+
+// Only kings and one passed pawn of the side, and the enemy king outside its
+// square: the pawn promotes by itself.
+bool PassesSquareRule(const Facts& facts, Side side);
+
+// The kings face each other on a file, rank or diagonal with an odd number of
+// squares between, and the side is not to move.
+bool HasOpposition(const Facts& facts, Side side);
+
+// Rooks of the side behind the passed pawn (of either side, seen from the
+// pawn's owner), with nothing between.
+Bitboard RooksBehind(const Facts& facts, Side side, Side owner, Square pawn);
+
+}  // namespace assay
+
+#endif  // ASSAY_FACTS_ENDINGS_H_

@@ -1,0 +1,51 @@
+// What is true around a king: shelter, opened lines, who looks at it.
+#ifndef ASSAY_FACTS_KINGS_H_
+#define ASSAY_FACTS_KINGS_H_
+
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/facts.h"
+
+namespace assay {
+
+// The king's file and the files next to it, as whole files.
+Bitboard KingFiles(const Facts& facts, Side side);
+
+// Own pawns on the king's files within two ranks ahead of it.
+Bitboard ShelterPawns(const Facts& facts, Side side);
+
+// How many of the king's files have no shelter pawn.
+int ShelterGaps(const Facts& facts, Side side);
+
+// Own f-, g- and h-pawns (the king on files e to h of its first rank) or a-,
+// b- and c-pawns (on a to d) that have left their start square.
+Bitboard MovedFlankPawns(const Facts& facts, Side side);
+
+// Diagonals from the king with at least two empty squares and an enemy queen
+// or bishop that moves on their colour: at most four.
+struct OpenDiagonals {
+  OpenDiagonal diagonals[4];
+  int size = 0;
+
+  const OpenDiagonal* begin() const { return diagonals; }
+  const OpenDiagonal* end() const { return diagonals + size; }
+};
+OpenDiagonals FindOpenDiagonals(const Facts& facts, Side side);
+
+// Files at or next to the king that are open, or half-open for the opponent,
+// as whole files; empty where the opponent has no rook or queen.
+Bitboard FilesToKing(const Facts& facts, Side side);
+
+// Enemy pieces (no pawns) that attack the king's neighbourhood.
+Bitboard KingAttackers(const Facts& facts, Side side);
+
+// No castling right; on files a to c or g to h of the first two ranks, no own
+// rook between the king and the nearer edge of its rank.
+bool IsCastled(const Facts& facts, Side side);
+
+// On d, e or f of the first rank, with a castling right left or both queens
+// on the board.
+bool IsUncastled(const Facts& facts, Side side);
+
+}  // namespace assay
+
+#endif  // ASSAY_FACTS_KINGS_H_

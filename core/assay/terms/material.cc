@@ -1,0 +1,115 @@
+// Material by kind, and the imbalances of Kaufman 1999: what a piece is worth
+// depends on the pawns around it, and two bishops on the centre.
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/levers.h"
+#include "assay/facts/pieces.h"
+#include "assay/terms/sink.h"
+
+namespace assay {
+namespace {
+
+constexpr int kAllPawns = 16;
+// Kaufman's corrections count own pawns from five.
+constexpr int kUsualPawns = 5;
+
+int Count(const Facts& facts, Side side, PieceKind kind) {
+  return PopCount(facts.Own(side, kind));
+}
+
+// An entry for the side that has more of a kind, for the surplus.
+template <class Sink>
+void AddKind(const Facts& facts, PieceKind kind, Tapered each, Sink& sink) {
+  const int surplus =
+      Count(facts, Side::kWhite, kind) - Count(facts, Side::kBlack, kind);
+  if (surplus == 0) return;
+  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kMaterial, side, each * (surplus > 0 ? surplus : -surplus),
+           [&](Details& details) {
+             details.Squares(facts.Own(side, kind));
+             details.Add(MaterialClaim(facts, side, kind));
+           });
+}
+
+// How many pawns above the usual number the pieces of a kind feel, summed over
+// those pieces.
+int PawnUnits(const Facts& facts, Side side, PieceKind kind) {
+  return Count(facts, side, kind) *
+         (Count(facts, side, PieceKind::kPawn) - kUsualPawns);
+}
+
+// One entry for the difference between the sides: equal armies say nothing.
+template <class Sink>
+void AddPawnCorrection(const Facts& facts, TermId term, PieceKind kind,
+                       Tapered weight, int pawns_per_weight, Sink& sink) {
+  const int net = PawnUnits(facts, Side::kWhite, kind) -
+                  PawnUnits(facts, Side::kBlack, kind);
+  if (net == 0) return;
+  const Tapered value = Scale(weight, net, pawns_per_weight);
+  const Side side = value.midgame >= 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(term, side, value * Sign(side), [&](Details& details) {
+    details.Squares(facts.Own(side, kind));
+    details.Add(MaterialClaim(facts, side, kind));
+    details.Add(MaterialClaim(facts, side, PieceKind::kPawn));
+  });
+}
+
+bool OpensCentre(const LeverMove& move) {
+  return (move.targets & Facts::kCentreFiles) != 0;
+}
+
+template <class Sink>
+void AddBishopPair(const Facts& facts, const Weights& weights, Side side,
+                   Sink& sink) {
+  if (!HasBishopPair(facts, side)) return;
+  const int rams = PopCount(facts.CentreRams(Side::kWhite));
+  const int gone =
+      kAllPawns - PopCount(facts.position().Pieces(PieceKind::kPawn));
+  // No more breaks than rams are worth something: they dissolve one each.
+  LeverMoves levers[2];
+  int breaks = 0;
+  if (rams > 0) {
+    for (const Side mover : kSides) {
+      levers[Index(mover)] = FindLeverMoves(facts, mover);
+      for (const LeverMove& move : levers[Index(mover)]) {
+        breaks += OpensCentre(move) ? 1 : 0;
+      }
+    }
+  }
+  const Tapered value =
+      weights.bishop_pair + weights.bishop_pair_ram * rams +
+      weights.bishop_pair_pawn_gone * gone +
+      weights.bishop_pair_lever * (breaks < rams ? breaks : rams);
+  sink.Add(TermId::kBishopPair, side, value, [&](Details& details) {
+    details.Squares(facts.Own(side, PieceKind::kBishop));
+    details.Add(BishopPairClaim(facts, side));
+    details.Add(CentreClaim(facts));
+    for (const Square pawn : Each(facts.CentreRams(Side::kWhite))) {
+      details.Add(RamClaim(Side::kWhite, pawn));
+    }
+    for (const Side mover : kSides) {
+      for (const LeverMove& move : levers[Index(mover)]) {
+        if (OpensCentre(move)) details.Add(LeverMoveClaim(mover, move));
+      }
+    }
+  });
+}
+
+}  // namespace
+
+template <class Sink>
+void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink) {
+  AddKind(facts, PieceKind::kPawn, weights.pawn, sink);
+  AddKind(facts, PieceKind::kKnight, weights.knight, sink);
+  AddKind(facts, PieceKind::kBishop, weights.bishop, sink);
+  AddKind(facts, PieceKind::kRook, weights.rook, sink);
+  AddKind(facts, PieceKind::kQueen, weights.queen, sink);
+  AddPawnCorrection(facts, TermId::kKnightPawns, PieceKind::kKnight,
+                    weights.knight_pawns, 4, sink);
+  AddPawnCorrection(facts, TermId::kRookPawns, PieceKind::kRook,
+                    weights.rook_pawns, 2, sink);
+  for (const Side side : kSides) AddBishopPair(facts, weights, side, sink);
+}
+
+ASSAY_INSTANTIATE_THEME(AddMaterial);
+
+}  // namespace assay

@@ -1,0 +1,97 @@
+// Where terms put what they find: a ledger, or a running score alone.
+//
+// Each theme is one function template over the sink, instantiated for both,
+// so that the score-only path adds the very integers of the ledger. A term
+// calls Add() once an instance, with a function that names squares and claims;
+// only the ledger calls it.
+#ifndef ASSAY_TERMS_SINK_H_
+#define ASSAY_TERMS_SINK_H_
+
+#include <utility>
+
+#include "assay/terms/ledger.h"
+
+namespace assay {
+
+class ScoreSink {
+ public:
+  explicit ScoreSink(int phase) : phase_(phase) {}
+
+  // `value` is from the side's own view.
+  template <class Describe>
+  void Add(TermId /*term*/, Side side, Tapered value, Describe&& /*describe*/) {
+    score_cp_ += Sign(side) * AtPhase(value, phase_);
+  }
+  Centipawns score_cp() const { return score_cp_; }
+
+ private:
+  const int phase_;
+  Centipawns score_cp_ = 0;
+};
+
+// What an entry is about, filled in by the term that adds it.
+class Details {
+ public:
+  Details(Entry& entry, std::vector<Claim>& claims)
+      : entry_(entry), claims_(claims) {}
+
+  void Squares(Bitboard squares) { entry_.squares |= squares; }
+  void Add(Claim claim) {
+    claims_.push_back(std::move(claim));
+    ++entry_.claim_count;
+  }
+
+ private:
+  Entry& entry_;
+  std::vector<Claim>& claims_;
+};
+
+class LedgerSink {
+ public:
+  LedgerSink(int phase, Ledger& ledger) : phase_(phase), ledger_(ledger) {}
+
+  // An entry that rounds to nothing is left out.
+  template <class Describe>
+  void Add(TermId term, Side side, Tapered value, Describe&& describe) {
+    const Centipawns value_cp = Sign(side) * AtPhase(value, phase_);
+    if (value_cp == 0) return;
+    Entry entry;
+    entry.term = term;
+    entry.side = side;
+    entry.value_cp = value_cp;
+    entry.tapered = value * Sign(side);
+    entry.first_claim = static_cast<std::uint32_t>(ledger_.claims.size());
+    Details details(entry, ledger_.claims);
+    std::forward<Describe>(describe)(details);
+    ledger_.entries.push_back(entry);
+    ledger_.score_cp += value_cp;
+  }
+  Centipawns score_cp() const { return ledger_.score_cp; }
+
+ private:
+  const int phase_;
+  Ledger& ledger_;
+};
+
+// The themes, each in the file of its name.
+template <class Sink>
+void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddPawns(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddPieces(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddKing(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddEndings(const Facts& facts, const Weights& weights, Sink& sink);
+
+// Instantiates a theme for both sinks; at the end of the theme's file.
+#define ASSAY_INSTANTIATE_THEME(AddTheme)                           \
+  template void AddTheme(const Facts&, const Weights&, ScoreSink&); \
+  template void AddTheme(const Facts&, const Weights&, LedgerSink&)
+
+}  // namespace assay
+
+#endif  // ASSAY_TERMS_SINK_H_

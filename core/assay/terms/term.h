@@ -1,0 +1,75 @@
+// The catalogue of terms: each named thing that the evaluator values.
+#ifndef ASSAY_TERMS_TERM_H_
+#define ASSAY_TERMS_TERM_H_
+
+#include <cstdint>
+#include <string_view>
+#include <vector>
+
+#include "assay/terms/weights.h"
+
+namespace assay {
+
+// A family of terms.
+enum class Theme : std::uint8_t {
+  kMaterial,
+  kPawns,
+  kPieces,
+  kKing,
+  kSpaceAndCentre,
+  kTime,
+  kEndings,
+  kPlans,
+};
+
+// "material", "pawns", ..., "space and centre", ...
+std::string_view Name(Theme theme);
+
+enum class TermId : std::uint8_t {
+  kMaterial,
+  kKnightPawns,
+  kRookPawns,
+  kBishopPair,
+  kDoubledPawns,
+  kIsolatedPawn,
+  kBackwardPawn,
+  kPassedPawn,
+  kScope,
+  kKnightSquareTaken,
+  kShelter,
+  kFlankPawnMoved,
+  kDiagonalToKing,
+  kFileToKing,
+  kSpace,
+  kTempo,
+  kDeadPosition,
+};
+inline constexpr int kTerms = static_cast<int>(TermId::kDeadPosition) + 1;
+
+constexpr int Index(TermId id) { return static_cast<int>(id); }
+
+// What the catalogue says of a term. All texts are complete English phrases.
+struct TermInfo {
+  TermId id;
+  std::string_view name;  // stable, lower case: "doubled_pawns"
+  Theme theme;
+  std::string_view title;       // for headings: "Doubled pawns"
+  std::string_view definition;  // when an entry arises, and for whom
+  std::string_view reason;  // why it is worth something, and what changes it
+  std::string_view source;  // of the weight's size
+  // Its main weight, from the view of the side that has the feature; null for
+  // terms whose value follows from other entries.
+  Tapered Weights::*weight;
+  // Assessments of the PGN standard of 1994 that say the same, White's and
+  // Black's, weakest first; empty where it has none.
+  std::vector<int> nags;
+};
+
+const TermInfo& Info(TermId id);
+
+// Goes up when a term is added, removed or defined anew.
+inline constexpr unsigned kCatalogueVersion = 1;
+
+}  // namespace assay
+
+#endif  // ASSAY_TERMS_TERM_H_

@@ -1,0 +1,171 @@
+#include "service/cli/arguments.h"
+
+#include <algorithm>
+
+#include "assay/base/problem.h"
+
+namespace assay::service {
+namespace {
+
+constexpr int kMostJobs = 256;
+
+struct Option {
+  std::string_view name;
+  bool takes_value;
+  std::string_view commands;  // that take it
+};
+constexpr Option kOptions[] = {
+    {"--format", true, "explain score terms"},
+    {"--static", false, "explain score"},
+    {"--all-claims", false, "explain"},
+    {"--ledger", false, "explain"},
+    {"--jobs", true, "explain score"},
+    {"--weights", true, "explain score terms"},
+    {"--help", false, "explain score terms help version"},
+};
+constexpr std::string_view kCommands[] = {"explain", "score", "terms", "help",
+                                          "version"};
+
+absl::Status Problem3(std::string field, std::string reason,
+                      std::string_view found, std::string expected) {
+  return ProblemStatus({std::move(field), std::move(reason), Quoted(found),
+                        std::move(expected)});
+}
+
+const Option* FindOption(std::string_view name) {
+  for (const Option& option : kOptions) {
+    if (option.name == name) return &option;
+  }
+  return nullptr;
+}
+
+absl::Status ReadFormat(const std::string& value, Arguments& arguments) {
+  if (value == "text") {
+    arguments.format = Format::kText;
+  } else if (value == "json") {
+    arguments.format = Format::kJson;
+  } else if (value == "weights" && arguments.command == "terms") {
+    arguments.format = Format::kWeights;
+  } else {
+    return Problem3("--format", "unknown format", value,
+                    arguments.command == "terms" ? "text, json or weights"
+                                                 : "text or json");
+  }
+  return absl::OkStatus();
+}
+
+absl::Status ReadJobs(const std::string& value, Arguments& arguments) {
+  const bool digits = !value.empty() && value.size() <= 4 &&
+                      std::all_of(value.begin(), value.end(),
+                                  [](char c) { return c >= '0' && c <= '9'; });
+  const int jobs = digits ? std::stoi(value) : 0;
+  if (jobs < 1 || jobs > kMostJobs) {
+    return Problem3("--jobs", "not a number of jobs", value, "1 to 256");
+  }
+  arguments.jobs = jobs;
+  return absl::OkStatus();
+}
+
+absl::Status ReadOption(const Option& option, const std::string& value,
+                        Arguments& arguments) {
+  if (option.commands.find(arguments.command) == std::string_view::npos) {
+    return Problem3("option", "not an option of " + arguments.command,
+                    option.name, "see assay --help");
+  }
+  if (option.name == "--format") return ReadFormat(value, arguments);
+  if (option.name == "--jobs") return ReadJobs(value, arguments);
+  if (option.name == "--weights") arguments.weights_file = value;
+  if (option.name == "--static") arguments.static_only = true;
+  if (option.name == "--all-claims") arguments.all_claims = true;
+  if (option.name == "--ledger") arguments.ledger = true;
+  if (option.name == "--help") arguments.help = true;
+  return absl::OkStatus();
+}
+
+bool IsCommand(std::string_view word) {
+  return std::find(std::begin(kCommands), std::end(kCommands), word) !=
+         std::end(kCommands);
+}
+
+}  // namespace
+
+absl::StatusOr<Arguments> ParseArguments(
+    const std::vector<std::string>& words) {
+  Arguments arguments;
+  if (words.empty()) {
+    return Problem3("command", "missing", "",
+                    "explain, score or terms; see assay --help");
+  }
+  arguments.command = words[0] == "--help" || words[0] == "-h" ? "help"
+                      : words[0] == "--version"                ? "version"
+                                                               : words[0];
+  if (!IsCommand(arguments.command)) {
+    return Problem3("command", "unknown", words[0],
+                    "explain, score or terms; see assay --help");
+  }
+  bool options_over = false;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const std::string& word = words[i];
+    if (options_over || word.size() < 2 || word.substr(0, 2) != "--") {
+      arguments.operands.push_back(word);
+      continue;
+    }
+    if (word == "--") {
+      options_over = true;
+      continue;
+    }
+    const std::size_t equals = word.find('=');
+    const Option* option = FindOption(word.substr(0, equals));
+    if (option == nullptr) {
+      return Problem3("option", "unknown", word, "see assay --help");
+    }
+    std::string value;
+    if (option->takes_value) {
+      if (equals != std::string::npos) {
+        value = word.substr(equals + 1);
+      } else if (i + 1 < words.size()) {
+        value = words[++i];
+      } else {
+        return Problem3(std::string(option->name), "missing value", "",
+                        "a value after it");
+      }
+    } else if (equals != std::string::npos) {
+      return Problem3(std::string(option->name), "takes no value", word,
+                      std::string(option->name));
+    }
+    const absl::Status read = ReadOption(*option, value, arguments);
+    if (!read.ok()) return read;
+  }
+  return arguments;
+}
+
+std::string UsageText() {
+  return R"(assay: says who stands better in a chess position, and why.
+
+  assay explain FEN | - | FILE   verdict, reasons and cautions of one position,
+                                 or of each line of a file or standard input
+  assay score   FEN | - | FILE   the score alone: one whole number a line,
+                                 centipawns from White's point of view
+  assay terms                    the catalogue: every term of the evaluation
+  assay version                  the version
+
+An operand that names an existing file is a FILE; "-" is standard input. In a
+batch, an item that fails has a line of its own ("error: ..." in text,
+{"error": ...} in JSON, "error" from score), and the rest goes on.
+
+  --format text|json    how to print; terms takes "weights", too: the form that
+                        --weights reads
+  --ledger              explain: every entry of the score with its value
+  --all-claims          explain, JSON: every claim that holds, used or not
+  --static              no search; at present nothing is searched anyway
+  --jobs N              threads for a batch, 1 to 256; default: all cores. The
+                        output is the same for any number
+  --weights FILE        weights instead of the defaults
+
+Colour is used on a terminal only, and never where NO_COLOR is set.
+Exit status: 0 success; 1 a batch went on past a bad item; 2 bad usage or a bad
+input; 3 cannot read or write.
+)";
+}
+
+}  // namespace assay::service

@@ -1,0 +1,68 @@
+#include "service/cli/batch.h"
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <atomic>
+#include <iostream>
+#include <thread>
+#include <vector>
+
+#include "service/cli/input.h"
+
+namespace assay::service {
+namespace {
+
+// Lines a block: enough that threads seldom wait for the slowest.
+constexpr std::size_t kBlock = 2048;
+// Items that a thread takes at a time.
+constexpr std::size_t kShare = 16;
+
+void WorkThrough(const std::vector<std::string>& lines,
+                 std::vector<ItemOutput>& outputs, int jobs,
+                 const std::function<ItemOutput(const std::string&)>& work) {
+  std::atomic<std::size_t> next{0};
+  const auto loop = [&] {
+    while (true) {
+      const std::size_t first = next.fetch_add(kShare);
+      if (first >= lines.size()) return;
+      const std::size_t last = std::min(first + kShare, lines.size());
+      for (std::size_t i = first; i < last; ++i) outputs[i] = work(lines[i]);
+    }
+  };
+  std::vector<std::thread> threads;
+  for (int i = 1; i < jobs; ++i) threads.emplace_back(loop);
+  loop();
+  for (std::thread& thread : threads) thread.join();
+}
+
+}  // namespace
+
+BatchResult RunBatch(
+    std::istream& in, std::ostream& out, int jobs,
+    const std::function<ItemOutput(const std::string&)>& work) {
+  const bool show_progress = isatty(STDERR_FILENO) != 0;
+  BatchResult result;
+  bool more = true;
+  while (more && result.written) {
+    std::vector<std::string> lines;
+    std::string line;
+    while (lines.size() < kBlock && (more = ReadLine(in, line))) {
+      lines.push_back(line);
+    }
+    std::vector<ItemOutput> outputs(lines.size());
+    WorkThrough(lines, outputs, jobs, work);
+    for (const ItemOutput& output : outputs) {
+      out << output.text;
+      result.failed += output.failed ? 1 : 0;
+    }
+    out.flush();
+    result.written = out.good();
+    result.items += lines.size();
+    if (show_progress) std::cerr << "\r" << result.items << " done";
+  }
+  if (show_progress && result.items > 0) std::cerr << "\n";
+  return result;
+}
+
+}  // namespace assay::service

@@ -1,0 +1,41 @@
+// The commands. Each prints its answer on `out`, errors on standard error, and
+// returns the exit code.
+#ifndef ASSAY_SERVICE_CLI_COMMANDS_H_
+#define ASSAY_SERVICE_CLI_COMMANDS_H_
+
+#include <ostream>
+#include <string>
+
+#include "absl/status/status.h"
+#include "assay/explain/assayer.h"
+#include "google/protobuf/message.h"
+#include "service/cli/arguments.h"
+#include "service/cli/batch.h"
+
+namespace assay::service {
+
+int RunExplain(const Arguments& arguments, const Assayer& assayer,
+               std::ostream& out);
+int RunScore(const Arguments& arguments, const Assayer& assayer,
+             std::ostream& out);
+int RunTerms(const Arguments& arguments, const Assayer& assayer,
+             std::ostream& out);
+
+// The whole program, without its name among the words.
+int Run(const std::vector<std::string>& words, std::ostream& out);
+
+// Opens the input and runs `work` on each item; a single bad position is bad
+// usage, in a batch it is the item's own failure.
+int RunOnInput(const Arguments& arguments, std::ostream& out,
+               const std::function<ItemOutput(const std::string&)>& work,
+               const std::function<absl::Status(const std::string&)>& check);
+
+// One line of protobuf JSON, ended by a line feed.
+std::string JsonLine(const google::protobuf::Message& message);
+
+// Whether to use colour on standard output.
+bool UseColour();
+
+}  // namespace assay::service
+
+#endif  // ASSAY_SERVICE_CLI_COMMANDS_H_

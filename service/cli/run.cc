@@ -1,0 +1,94 @@
+// Reads the arguments and the weights, picks the command, and knows how runs
+// end.
+#include <unistd.h>
+
+#include <cstdlib>
+#include <iostream>
+#include <thread>
+
+#include "google/protobuf/util/json_util.h"
+#include "service/cli/commands.h"
+#include "service/cli/input.h"
+
+namespace assay::service {
+namespace {
+
+int Fail(const absl::Status& status) {
+  std::cerr << "assay: " << status.message() << '\n';
+  return absl::IsUnavailable(status) ? kCannotReadOrWrite : kBadUsage;
+}
+
+absl::StatusOr<Weights> LoadWeights(const std::string& path) {
+  if (path.empty()) return Weights();
+  absl::StatusOr<std::string> text = ReadFile(path, kMostWeightsBytes);
+  if (!text.ok()) return text.status();
+  return ParseWeights(*text);
+}
+
+int Jobs(const Arguments& arguments) {
+  if (arguments.jobs > 0) return arguments.jobs;
+  const unsigned cores = std::thread::hardware_concurrency();
+  return cores == 0 ? 1 : static_cast<int>(cores);
+}
+
+int Finish(std::ostream& out, int code) {
+  out.flush();
+  if (out.good()) return code;
+  std::cerr << "assay: output: cannot write\n";
+  return kCannotReadOrWrite;
+}
+
+}  // namespace
+
+bool UseColour() {
+  const char* no_colour = std::getenv("NO_COLOR");
+  const bool refused = no_colour != nullptr && *no_colour != '\0';
+  return !refused && isatty(STDOUT_FILENO) != 0;
+}
+
+std::string JsonLine(const google::protobuf::Message& message) {
+  std::string json;
+  const auto status = google::protobuf::util::MessageToJsonString(
+      message, &json, google::protobuf::util::JsonPrintOptions());
+  // Only malformed messages fail, which ours are not.
+  return status.ok() ? json + '\n' : std::string("{}\n");
+}
+
+int RunOnInput(const Arguments& arguments, std::ostream& out,
+               const std::function<ItemOutput(const std::string&)>& work,
+               const std::function<absl::Status(const std::string&)>& check) {
+  absl::StatusOr<Input> input = OpenInput(arguments);
+  if (!input.ok()) return Fail(input.status());
+  if (!input->is_batch) {
+    const absl::Status sound = check(input->text);
+    if (!sound.ok()) return Fail(sound);
+    out << work(input->text).text;
+    return Finish(out, kSuccess);
+  }
+  std::istream& in = input->file != nullptr ? *input->file : std::cin;
+  const BatchResult result = RunBatch(in, out, Jobs(arguments), work);
+  return Finish(out, result.failed > 0 ? kItemsFailed : kSuccess);
+}
+
+int Run(const std::vector<std::string>& words, std::ostream& out) {
+  const absl::StatusOr<Arguments> arguments = ParseArguments(words);
+  if (!arguments.ok()) return Fail(arguments.status());
+  if (arguments->help || arguments->command == "help") {
+    out << UsageText();
+    return Finish(out, kSuccess);
+  }
+  if (arguments->command == "version") {
+    out << "assay " << kVersion << '\n';
+    return Finish(out, kSuccess);
+  }
+  const absl::StatusOr<Weights> weights = LoadWeights(arguments->weights_file);
+  if (!weights.ok()) return Fail(weights.status());
+  const Assayer assayer(*weights);
+  if (arguments->command == "terms") {
+    return Finish(out, RunTerms(*arguments, assayer, out));
+  }
+  if (arguments->command == "score") return RunScore(*arguments, assayer, out);
+  return RunExplain(*arguments, assayer, out);
+}
+
+}  // namespace assay::service

@@ -1,0 +1,171 @@
+#include "service/convert/convert.h"
+
+#include <string>
+
+#include "assay/base/problem.h"
+#include "assay/notation/fen.h"
+#include "assay/notation/san.h"
+#include "assay/terms/term.h"
+
+namespace assay::service {
+namespace {
+
+constexpr std::size_t kMostProblems = 10;
+
+v1::Side ToProto(Side side) {
+  return side == Side::kWhite ? v1::SIDE_WHITE : v1::SIDE_BLACK;
+}
+
+// The contract's numbers are the library's, one higher: 0 is unspecified.
+v1::PieceKind ToProto(PieceKind kind) {
+  return kind == PieceKind::kNone ? v1::PIECE_KIND_UNSPECIFIED
+                                  : static_cast<v1::PieceKind>(Index(kind) + 1);
+}
+
+v1::Centre ToProto(Centre centre) {
+  switch (centre) {
+    case Centre::kOpen:
+      return v1::CENTRE_OPEN;
+    case Centre::kClosed:
+      return v1::CENTRE_CLOSED;
+    case Centre::kFixed:
+      return v1::CENTRE_FIXED;
+    case Centre::kTension:
+      return v1::CENTRE_TENSION;
+    case Centre::kMobile:
+      return v1::CENTRE_MOBILE;
+    case Centre::kUnresolved:
+      break;
+  }
+  return v1::CENTRE_UNRESOLVED;
+}
+
+template <class Repeated>
+void AddRefs(const ClaimRefs& refs, Repeated* repeated) {
+  repeated->Add(refs.begin(), refs.end());
+}
+
+void ToProto(const Verdict& verdict, v1::Verdict* message) {
+  message->set_nag(verdict.nag);
+  if (verdict.favours.has_value()) {
+    message->set_favours(ToProto(*verdict.favours));
+  }
+  message->set_text(verdict.text);
+  message->set_quiet(verdict.quiet);
+  AddRefs(verdict.claims, message->mutable_claims());
+}
+
+void ToProto(const ExplainedEntry& explained, v1::LedgerEntry* message) {
+  const Entry& entry = explained.entry;
+  const TermInfo& term = Info(entry.term);
+  message->set_term(std::string(term.name));
+  message->set_theme(std::string(Name(term.theme)));
+  message->set_side(ToProto(entry.side));
+  message->set_value_cp(entry.value_cp);
+  message->set_midgame_cp(entry.tapered.midgame);
+  message->set_endgame_cp(entry.tapered.endgame);
+  for (const Square square : Each(entry.squares)) {
+    message->add_squares(ToString(square));
+  }
+  AddRefs(explained.claims, message->mutable_claims());
+  message->set_text(explained.text);
+}
+
+void ToProto(const Reason& reason, v1::Reason* message) {
+  message->set_text(reason.text);
+  message->set_value_cp(reason.value_cp);
+  message->mutable_entries()->Add(reason.entries.begin(), reason.entries.end());
+  AddRefs(reason.claims, message->mutable_claims());
+}
+
+void ToProto(const Structure& structure, v1::Structure* message) {
+  message->set_name(structure.name);
+  message->set_centre(ToProto(structure.centre));
+  for (const std::string& note : structure.notes) message->add_notes(note);
+  AddRefs(structure.claims, message->mutable_claims());
+}
+
+}  // namespace
+
+void ToProto(const Position& position, const Claim& claim, v1::Claim* message) {
+  message->set_kind(static_cast<v1::ClaimKind>(claim.kind));
+  if (claim.has_side) message->set_side(ToProto(claim.side));
+  for (const Square square : claim.squares) {
+    message->add_squares(ToString(square));
+  }
+  for (const Square square : claim.others) {
+    message->add_others(ToString(square));
+  }
+  message->set_count(claim.count);
+  message->set_other_count(claim.other_count);
+  for (std::string& san : ToSan(position, claim.line)) {
+    message->add_line(std::move(san));
+  }
+  message->set_piece(ToProto(claim.piece));
+  message->set_tempi(static_cast<unsigned>(claim.tempi));
+}
+
+void ToProto(const Explanation& explanation, const Assayer& assayer,
+             v1::Explanation* message) {
+  message->set_fen(ToFen(explanation.position));
+  message->set_side_to_move(ToProto(explanation.position.side_to_move()));
+  message->set_score_cp(explanation.score_cp);
+  ToProto(explanation.verdict, message->mutable_verdict());
+  for (const ExplainedEntry& entry : explanation.ledger) {
+    ToProto(entry, message->add_ledger());
+  }
+  for (const Reason& reason : explanation.reasons) {
+    ToProto(reason, message->add_reasons());
+  }
+  for (const Caution& caution : explanation.cautions) {
+    v1::Caution* added = message->add_cautions();
+    added->set_kind(caution.kind);
+    added->set_text(caution.text);
+    AddRefs(caution.claims, added->mutable_claims());
+  }
+  ToProto(explanation.structure, message->mutable_structure());
+  for (const Claim& claim : explanation.claims) {
+    ToProto(explanation.position, claim, message->add_claims());
+  }
+  message->set_summary(explanation.summary);
+  AddRefs(explanation.summary_claims, message->mutable_summary_claims());
+  v1::Provenance* provenance = message->mutable_provenance();
+  provenance->set_version(kVersion);
+  provenance->set_catalogue_version(kCatalogueVersion);
+  provenance->set_weights_fingerprint(assayer.weights_fingerprint());
+}
+
+void ToProto(const absl::Status& status, v1::ItemError* message) {
+  message->set_code(static_cast<int>(status.code()));
+  message->set_message(std::string(status.message()));
+  for (const Problem& problem : ProblemsOf(status)) {
+    if (message->problems_size() == static_cast<int>(kMostProblems)) break;
+    v1::FieldProblem* added = message->add_problems();
+    added->set_field(problem.field);
+    added->set_reason(problem.reason);
+    added->set_found(problem.found);
+    added->set_expected(problem.expected);
+  }
+}
+
+void ToProto(const Assayer& assayer, v1::ListTermsResponse* message) {
+  for (int i = 0; i < kTerms; ++i) {
+    const TermInfo& info = Info(static_cast<TermId>(i));
+    v1::Term* term = message->add_terms();
+    term->set_id(std::string(info.name));
+    term->set_theme(std::string(Name(info.theme)));
+    term->set_title(std::string(info.title));
+    term->set_definition(std::string(info.definition));
+    if (info.weight != nullptr) {
+      term->set_midgame_cp((assayer.weights().*info.weight).midgame);
+      term->set_endgame_cp((assayer.weights().*info.weight).endgame);
+    }
+    term->set_reason(std::string(info.reason));
+    term->set_source(std::string(info.source));
+    for (const int nag : info.nags) term->add_nags(nag);
+  }
+  message->set_catalogue_version(kCatalogueVersion);
+  message->set_weights_fingerprint(assayer.weights_fingerprint());
+}
+
+}  // namespace assay::service
