@@ -21,6 +21,7 @@ struct Verdict {
   int nag = 0;                  // 10 to 21, PGN standard of 1994
   std::optional<Side> favours;  // nobody: balanced
   std::string text;
+  bool over = false;   // mate, stalemate or a dead position
   bool quiet = false;  // static and proved scores within 60 cp; false unproved
   ClaimRefs claims;
 };

@@ -216,9 +216,14 @@ std::string PieceWithScope(const Group& group, const ExplainedEntry& entry) {
 }
 
 const ExplainedEntry* FirstScope(
-    const Group& group, const std::vector<const ExplainedEntry*>& entries) {
+    const Group& group, const std::vector<const ExplainedEntry*>& entries,
+    bool minor_pieces_only) {
   for (const ExplainedEntry* entry : entries) {
-    if (group.Find(*entry, ClaimKind::kScope) != nullptr) return entry;
+    const Claim* scope = group.Find(*entry, ClaimKind::kScope);
+    if (scope == nullptr) continue;
+    const PieceKind kind = group.facts.position().At(scope->squares[0]).kind();
+    const bool minor = kind == PieceKind::kKnight || kind == PieceKind::kBishop;
+    if (minor || !minor_pieces_only) return entry;
   }
   return nullptr;
 }
@@ -232,9 +237,10 @@ std::string UsefulSquares(const Group& group, const ExplainedEntry& entry) {
 std::string ActivitySentence(const Group& group) {
   const Side better = group.favours();
   const Side worse = Other(better);
-  const ExplainedEntry* best = FirstScope(group, group.Good(better));
+  const ExplainedEntry* best = FirstScope(group, group.Good(better), false);
   const std::vector<const ExplainedEntry*> bad = group.Bad(worse);
-  const ExplainedEntry* worst = FirstScope(group, bad);
+  // A rook at home has few squares in every opening; a bad minor piece is news.
+  const ExplainedEntry* worst = FirstScope(group, bad, true);
   std::vector<std::string> details;
   if (best != nullptr) {
     details.push_back("the " + PieceWithScope(group, *best) + " has " +

@@ -70,8 +70,7 @@ void Summarise(Explanation& explanation) {
     sentences.push_back(explanation.cautions.front().text);
     Merge(explanation.cautions.front().claims, refs);
   }
-  const bool over = verdict.nag == 10 || explanation.reasons.empty();
-  if (over) {
+  if (verdict.over) {
     sentences.push_back(verdict.text);
   } else if (!verdict.favours.has_value()) {
     sentences.push_back(verdict.text);

@@ -73,12 +73,14 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
       verdict.text = std::string(Name(side)) + " is stalemated: a draw.";
     }
     table.Add(NoLegalMoveClaim(facts), verdict.claims);
+    verdict.over = true;
     return true;
   }
   if (IsInsufficientMaterial(position)) {
     verdict.nag = kDrawish;
     verdict.text = "Drawn: neither side can mate with what is left.";
     table.Add(InsufficientClaim(), verdict.claims);
+    verdict.over = true;
     return true;
   }
   return false;

@@ -57,11 +57,15 @@ class KingTerms {
   void Shelter() {
     const int gaps = ShelterGaps(facts_, side_);
     if (gaps == 0) return;
-    sink_.Add(TermId::kShelter, side_, ByForce(weights_.shelter_gap * gaps),
-              [&](Details& details) {
-                details.Squares(king_);
-                details.Add(ShelterClaim(facts_, side_));
-              });
+    sink_.Add(
+        TermId::kShelter, side_, ByForce(weights_.shelter_gap * gaps),
+        [&](Details& details) {
+          details.Squares(king_);
+          details.Add(ShelterClaim(facts_, side_));
+          if (IsUncastled(facts_, side_)) {
+            details.Add(SquaresClaim(ClaimKind::kUncastled, side_, king_));
+          }
+        });
   }
 
   void Diagonal(const OpenDiagonal& diagonal) {
