@@ -31,7 +31,7 @@ const STARTS = [
   '4k3/2b2n2/8/8/8/8/2N2B2/4K3 w - - 0 1',
 ];
 
-// SplitMix64's 32-bit cousin (Mulberry32, public domain): any will do here.
+// Mulberry32, from memory: any generator with a fixed seed will do here.
 function randomNumbers(seed) {
   let state = seed >>> 0;
   return () => {
@@ -183,8 +183,9 @@ const ofRealGames = comparison.positions;
 const randomGames = addRandomGames(comparison);
 if (comparison.batch.length > 0) comparison.flush();
 console.log(
-  `${comparison.positions} distinct positions (${ofRealGames} of ${realGames} ` +
-  `real games, the rest of ${randomGames} random ones), ${comparison.moves} ` +
+  `${comparison.positions} distinct positions (${ofRealGames} of ` +
+  `${realGames} real games, the rest of ${randomGames} random ones), ` +
+  `${comparison.moves} ` +
   `moves; ${JSON.stringify(comparison.kinds)}; ` +
   `${comparison.mismatches} positions differ`);
 const rare = Object.entries(comparison.kinds).filter(([, n]) => n === 0);
