@@ -114,6 +114,10 @@ class Position {
     return !(a == b);
   }
 
+  // Below the class.
+  friend Position SwapColours(const Position& position);
+  friend Position MirrorFiles(const Position& position);
+
  private:
   Position() = default;
 

@@ -1,5 +1,5 @@
 // Position::FromParsed: every fault of a parsed position, all at once. Also
-// the two mirror images, which go the same way.
+// the two mirror images, which need no check: a sound position's are sound.
 #include <string>
 #include <vector>
 
@@ -151,10 +151,6 @@ void CheckCounters(const ParsedPosition& parsed,
   }
 }
 
-Position Mirrored(const ParsedPosition& parsed) {
-  return *Position::FromParsed(parsed);  // a mirror image is legal too
-}
-
 }  // namespace
 
 absl::StatusOr<Position> Position::FromParsed(const ParsedPosition& parsed) {
@@ -204,7 +200,7 @@ Position SwapColours(const Position& position) {
   if (parsed.en_passant != kNoSquare) {
     swapped.en_passant = FlipRank(parsed.en_passant);
   }
-  return Mirrored(swapped);
+  return Position::Unchecked(swapped);
 }
 
 Position MirrorFiles(const Position& position) {
@@ -217,7 +213,7 @@ Position MirrorFiles(const Position& position) {
   if (parsed.en_passant != kNoSquare) {
     mirrored.en_passant = FlipFile(parsed.en_passant);
   }
-  return Mirrored(mirrored);
+  return Position::Unchecked(mirrored);
 }
 
 }  // namespace assay
