@@ -39,6 +39,11 @@ holds('TO_MOVE', facing, 'w');
 fails('TO_MOVE', facing, 'b');
 holds('TO_MOVE', facing, 'b', { line: '--' });
 
+holds('NO_LEGAL_MOVE', '7k/5Q2/6K1/8/8/8/8/8 b', 'b h8', { name: 'stalemate' });
+holds('NO_LEGAL_MOVE', '7k/6Q1/6K1/8/8/8/8/8 b', 'b h8', { name: 'mate' });
+fails('NO_LEGAL_MOVE', '7k/4Q3/8/6K1/8/8/8/8 b', 'b h8', { name: 'g8 is free' });
+fails('NO_LEGAL_MOVE', '7k/5Q2/6K1/8/8/8/8/8 b', 'w g6');
+
 const kings = '4k3/8/8/8/8/8/8/4K3 w';
 holds('KING_DISTANCE', kings, 'w e1 a5 # 4');
 fails('KING_DISTANCE', kings, 'w e1 a5 # 5');

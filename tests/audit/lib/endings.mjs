@@ -4,6 +4,7 @@ import {
   BISHOP, KING, KNIGHT, PAWN, ROOK, SIDES,
   fileOf, findKing, kindOf, kingSteps, onRank, rankFor, shadeOf, squaresOf,
 } from './board.mjs';
+import { legalMoves } from './legal.mjs';
 import {
   between, isAhead, isClear, isPassed, pawnsOf,
 } from './words.mjs';
@@ -66,6 +67,12 @@ const OPPOSITION = bothSides((board, side, position) => {
 const TO_MOVE = bothSides((board, side, position) =>
   (position.turn === side ? [{}] : []));
 
+// Beyond TERMS.md, the project's own kind: the side is to move and has no
+// legal move; the square is its king's.
+const NO_LEGAL_MOVE = bothSides((board, side, position) =>
+  (position.turn === side && legalMoves(position).length === 0
+    ? [{ squares: [findKing(board, side)] }] : []));
+
 const ROOK_BEHIND = bothSides((board, side) => squaresOf(board, side, ROOK)
   .flatMap((rook) => SIDES.flatMap((owner) => pawnsOf(board, owner)
     .filter((pawn) => fileOf(pawn) === fileOf(rook) &&
@@ -94,6 +101,7 @@ export const ENDING_KINDS = {
   SQUARE_RULE,
   OPPOSITION,
   TO_MOVE,
+  NO_LEGAL_MOVE,
   ROOK_BEHIND,
   KING_DISTANCE,
 };

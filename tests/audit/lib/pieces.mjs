@@ -130,10 +130,17 @@ function isTrapped(position, square, side) {
     (move) => isWayOut(board, move));
 }
 
-const TRAPPED = bothSides((board, side, position) => (inCheck(board, side) ? [] :
-  squaresOf(board, side, KNIGHT, BISHOP, ROOK, QUEEN)
+// Whether the side to move would have to pass while in check.
+const passesInCheck = (position, side) =>
+  READINGS.noPassInCheck && position.turn !== side &&
+  inCheck(position.board, position.turn);
+
+const TRAPPED = bothSides((board, side, position) => {
+  if (inCheck(board, side) || passesInCheck(position, side)) return [];
+  return squaresOf(board, side, KNIGHT, BISHOP, ROOK, QUEEN)
     .filter((square) => isTrapped(position, square, side))
-    .map((square) => ({ squares: [square] }))));
+    .map((square) => ({ squares: [square] }));
+});
 
 // Enemy units, queens and kings left out, with a legal move of their own after
 // which they attack the queen and are not hanging.
@@ -151,6 +158,7 @@ function chasers(position, queen, side) {
 
 const EARLY_QUEEN = bothSides((board, side, position) => {
   if (undevelopedMinors(board, side).length < 2) return [];
+  if (passesInCheck(position, -side)) return [];
   return squaresOf(board, side, QUEEN)
     .filter((queen) => queen !== queenStart(side))
     .map((queen) => ({

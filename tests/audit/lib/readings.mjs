@@ -3,9 +3,13 @@
 // a question is one line here.
 
 export const READINGS = {
-  // "none in check" in "lever move" speaks of the pass. True would mean: no
-  // lever moves at all for a side that is in check.
-  noLeverMovesInCheck: false,
+  // "none in check" in "lever move": no lever moves for either side while the
+  // side to move is in check. False: only the pass is forbidden in check.
+  noLeverMovesInCheck: true,
+  // TRAPPED and EARLY_QUEEN: "after a pass" needs a legal pass, so there is no
+  // such claim where the side to pass is in check. False: the turn is simply
+  // handed over.
+  noPassInCheck: true,
   // TRAPPED: a capture of at least its own value is a way out. False: such
   // captures are merely left out of "every legal move".
   equalCaptureFrees: true,
