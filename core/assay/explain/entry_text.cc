@@ -3,6 +3,7 @@
 #include "assay/explain/entry_text.h"
 
 #include "assay/explain/words.h"
+#include "assay/facts/kings.h"
 
 namespace assay {
 namespace {
@@ -50,7 +51,7 @@ std::string Backward(const Entry& entry, const EntryClaims& claims) {
   if (claims.Has(ClaimKind::kHalfOpenFile)) {
     return "a backward pawn on " + square + " of a half-open file";
   }
-  return "a pawn on " + square + " left behind its neighbours";
+  return "a pawn left behind on " + square;
 }
 
 std::string Passed(const Entry& entry, const EntryClaims& claims) {

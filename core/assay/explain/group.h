@@ -13,6 +13,7 @@ namespace assay {
 // What entries can be about. Both sides' entries of a topic make one reason.
 enum class Topic : std::uint8_t {
   kMaterial,
+  kPawnNumbers,  // what the number of pawns does for knights and rooks
   kBishopPair,
   kWeakPawns,
   kPassedPawns,

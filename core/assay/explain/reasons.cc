@@ -44,9 +44,10 @@ const Claim* Group::Find(const ExplainedEntry& entry, ClaimKind kind) const {
 Topic TopicOf(TermId term) {
   switch (term) {
     case TermId::kMaterial:
+      return Topic::kMaterial;
     case TermId::kKnightPawns:
     case TermId::kRookPawns:
-      return Topic::kMaterial;
+      return Topic::kPawnNumbers;
     case TermId::kBishopPair:
       return Topic::kBishopPair;
     case TermId::kDoubledPawns:
@@ -91,8 +92,10 @@ std::vector<Reason> FindReasons(const Facts& facts,
     if (group.value_cp == 0) continue;
     reason.value_cp = group.value_cp;
     reason.phrase = PhraseOf(topic, group);
-    reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove;
     reason.text = SentenceOf(topic, group);
+    reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove &&
+                         reason.text != std::string(Name(group.favours())) +
+                                            " has " + reason.phrase + ".";
     reasons.push_back(std::move(reason));
   }
   std::stable_sort(reasons.begin(), reasons.end(),

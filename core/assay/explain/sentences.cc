@@ -5,6 +5,7 @@
 #include "assay/explain/entry_text.h"
 #include "assay/explain/group.h"
 #include "assay/explain/words.h"
+#include "assay/facts/kings.h"
 
 namespace assay {
 namespace {
@@ -81,6 +82,32 @@ std::string MaterialSentence(const Group& group) {
   return name + " has " + MaterialPhrase(group) + ".";
 }
 
+// --- what the number of pawns does for knights and rooks ---
+
+std::string PawnNumbersSentence(const Group& group) {
+  const ExplainedEntry* heaviest = group.Good(group.favours()).front();
+  const bool knights = heaviest->entry.term == TermId::kKnightPawns;
+  const PieceKind kind = knights ? PieceKind::kKnight : PieceKind::kRook;
+  const auto pieces = [&](Side side) {
+    return PopCount(group.facts.Own(side, kind));
+  };
+  const Side better = group.favours();
+  // The side with more of the pieces feels the pawns, for good or ill.
+  const Side owner =
+      pieces(better) >= pieces(Other(better)) ? better : Other(better);
+  const int pawns = PopCount(group.facts.Pawns(owner).pawns);
+  const bool gains = owner == better;
+  const std::string who = std::string(Name(owner)) + "'s " + Name(kind) +
+                          (pieces(owner) == 1 ? " " : "s ");
+  const std::string with =
+      "With " + NumberText(pawns) + " own pawn" + (pawns == 1 ? "" : "s");
+  if (knights) {
+    return with + ", " + who + (gains ? "can be propped up." : "lack support.");
+  }
+  return with + ", " + who +
+         (gains ? "have lines to work on." : "are short of open lines.");
+}
+
 // --- bishop pair ---
 
 std::string BishopPairSentence(const Group& group) {
@@ -139,11 +166,19 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
         (HasMany(isolated) ? "isolated pawns on " : "an isolated pawn on ") +
         SquaresText(isolated));
   }
+  Bitboard left_behind = 0;
   for (const ExplainedEntry* entry : weak) {
-    if (entry->entry.term == TermId::kBackwardPawn &&
-        phrases.size() < kMostDetails) {
+    if (entry->entry.term != TermId::kBackwardPawn) continue;
+    if (group.Find(*entry, ClaimKind::kHalfOpenFile) != nullptr) {
       phrases.push_back(entry->phrase);
+    } else {
+      left_behind |= entry->entry.squares;
     }
+  }
+  if (left_behind != 0) {
+    phrases.push_back((HasMany(left_behind) ? "pawns left behind on "
+                                            : "a pawn left behind on ") +
+                      SquaresText(left_behind));
   }
   return phrases;
 }
@@ -269,12 +304,37 @@ std::string ActivitySentence(const Group& group) {
 
 // --- king, space ---
 
+// A moved flank pawn goes without saying where its file already lacks shelter.
+std::vector<const ExplainedEntry*> WithoutRepeats(
+    const Group& group, const std::vector<const ExplainedEntry*>& entries) {
+  Bitboard gaps = 0;
+  for (const ExplainedEntry* entry : entries) {
+    const Claim* shelter = group.Find(*entry, ClaimKind::kShelter);
+    if (shelter == nullptr) continue;
+    gaps = KingFiles(group.facts, entry->entry.side) &
+           ~FillFiles(shelter->squares.ToSet());
+  }
+  std::vector<const ExplainedEntry*> kept;
+  for (const ExplainedEntry* entry : entries) {
+    const Claim* moved = group.Find(*entry, ClaimKind::kFlankPawnMoved);
+    if (moved == nullptr || !Contains(gaps, moved->squares[0])) {
+      kept.push_back(entry);
+    }
+  }
+  return kept;
+}
+
 std::string KingSentence(const Group& group) {
   const Side worse = Other(group.favours());
-  const Square king = group.facts.position().King(worse);
-  std::string text = std::string(Name(worse)) + "'s king on " + ToString(king) +
-                     " is the less safe";
-  const std::vector<std::string> details = Phrases(group.Bad(worse));
+  const std::vector<const ExplainedEntry*> bad = group.Bad(worse);
+  bool uncastled = false;
+  for (const ExplainedEntry* entry : bad) {
+    uncastled |= group.Find(*entry, ClaimKind::kUncastled) != nullptr;
+  }
+  std::string text = std::string(Name(worse)) + "'s king ";
+  text += uncastled ? "is still in the centre on " : "is the less safe on ";
+  text += ToString(group.facts.position().King(worse));
+  const std::vector<std::string> details = Phrases(WithoutRepeats(group, bad));
   if (!details.empty()) text += ": " + Join(details);
   return text + ".";
 }
@@ -295,6 +355,8 @@ std::string PhraseOf(Topic topic, const Group& group) {
   switch (topic) {
     case Topic::kMaterial:
       return MaterialPhrase(group);
+    case Topic::kPawnNumbers:
+      return "pieces that suit the number of pawns";
     case Topic::kBishopPair:
       return "the bishop pair";
     case Topic::kWeakPawns:
@@ -319,6 +381,8 @@ std::string SentenceOf(Topic topic, const Group& group) {
   switch (topic) {
     case Topic::kMaterial:
       return MaterialSentence(group);
+    case Topic::kPawnNumbers:
+      return PawnNumbersSentence(group);
     case Topic::kBishopPair:
       return BishopPairSentence(group);
     case Topic::kWeakPawns:

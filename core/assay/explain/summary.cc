@@ -28,6 +28,7 @@ std::vector<const Reason*> ReasonsFor(const Explanation& explanation, Side side,
 
 std::string PhrasesOf(const std::vector<const Reason*>& reasons) {
   std::vector<std::string> phrases;
+  phrases.reserve(reasons.size());
   for (const Reason* reason : reasons) phrases.push_back(reason->phrase);
   return Join(phrases);
 }

@@ -159,7 +159,7 @@ std::string Disambiguation(const Position& position, Move move,
     same_file |= FileOf(rival.from()) == FileOf(move.from());
     same_rank |= RankOf(rival.from()) == RankOf(move.from());
   }
-  const std::string square = ToString(move.from());
+  std::string square = ToString(move.from());
   if (!other) return "";
   if (!same_file) return square.substr(0, 1);
   if (!same_rank) return square.substr(1, 1);
@@ -224,10 +224,10 @@ absl::StatusOr<Move> ParseSan(const Position& position, std::string_view text) {
 absl::StatusOr<Move> ParseMove(const Position& position,
                                std::string_view text) {
   if (text.size() > kMostMoveBytes) return NotAMove(text);
-  const absl::StatusOr<Move> san = ParseSan(position, text);
+  absl::StatusOr<Move> san = ParseSan(position, text);
   if (san.ok()) return san;
   // "b1c3" reads as a pawn's move in long notation, too; coordinates decide.
-  const absl::StatusOr<Move> move = ParseCoordinates(position, text);
+  absl::StatusOr<Move> move = ParseCoordinates(position, text);
   if (move.ok()) return move;
   const std::vector<Problem> problems = ProblemsOf(san.status());
   const bool unread = !problems.empty() && problems[0].reason == "not a move";

@@ -140,7 +140,7 @@ const std::vector<WeightField>& WeightFields();
 // not name keep their defaults. INVALID_ARGUMENT with a Problem for each bad
 // line: no such weight, not two whole numbers, out of -10000 to 10000, named
 // twice; and for texts above kMostWeightsBytes.
-inline constexpr std::size_t kMostWeightsBytes = 64 * 1024;
+inline constexpr std::size_t kMostWeightsBytes = 65536;
 absl::StatusOr<Weights> ParseWeights(std::string_view text);
 
 // All weights in that form.

@@ -1,0 +1,45 @@
+// A whole static explanation, in microseconds.
+#include <benchmark/benchmark.h>
+
+#include "assay/explain/assayer.h"
+#include "assay/explain/text.h"
+#include "bench/positions.h"
+
+namespace assay::bench {
+namespace {
+
+const std::vector<Position>& Positions() {
+  static const auto& positions = *new std::vector<Position>(ManyPositions());
+  return positions;
+}
+
+void ExplainStatic(benchmark::State& state) {
+  const Assayer assayer;
+  const std::vector<Position>& positions = Positions();
+  std::size_t at = 0;
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(assayer.Explain(positions[at]).summary.size());
+    at = at + 1 == positions.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK(ExplainStatic)->Unit(benchmark::kMicrosecond);
+
+void CheckAnswers() {
+  const Assayer assayer;
+  for (std::size_t i = 0; i < Positions().size(); i += 17) {
+    const Explanation explanation = assayer.Explain(Positions()[i]);
+    Check("score", explanation.score_cp, assayer.Score(Positions()[i]));
+  }
+}
+
+}  // namespace
+}  // namespace assay::bench
+
+int main(int argc, char** argv) {
+  assay::bench::CheckAnswers();
+  benchmark::Initialize(&argc, argv);
+  benchmark::RunSpecifiedBenchmarks();
+  benchmark::Shutdown();
+  return 0;
+}

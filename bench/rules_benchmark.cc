@@ -1,0 +1,68 @@
+// Move generation: perft in leaves a second, legal moves in positions a
+// second.
+#include <benchmark/benchmark.h>
+
+#include "bench/positions.h"
+
+namespace assay::bench {
+namespace {
+
+struct PerftRow {
+  const NamedPosition& position;
+  int depth;
+  long long leaves;  // published, see tests/rules/perft_test.cc
+};
+const PerftRow kPerftRows[] = {
+    {kPositions[0], 5, 4865609},
+    {kPositions[1], 4, 4085603},
+    {kPositions[2], 5, 674624},
+};
+
+void Perft(benchmark::State& state, const PerftRow& row) {
+  const Position position = FromFen(row.position.fen);
+  long long leaves = 0;
+  for (auto _ : state) {
+    leaves += static_cast<long long>(assay::Perft(position, row.depth));
+  }
+  state.counters["leaves/s"] = benchmark::Counter(static_cast<double>(leaves),
+                                                  benchmark::Counter::kIsRate);
+}
+
+void ListLegalMoves(benchmark::State& state) {
+  const std::vector<Position> positions = ManyPositions();
+  std::size_t at = 0;
+  for (auto _ : state) {
+    MoveList moves;
+    LegalMoves(positions[at], moves);
+    benchmark::DoNotOptimize(moves.size());
+    at = at + 1 == positions.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK(ListLegalMoves);
+
+void CheckAnswers() {
+  for (const PerftRow& row : kPerftRows) {
+    const Position position = FromFen(row.position.fen);
+    Check(row.position.name,
+          static_cast<long long>(assay::Perft(position, row.depth)),
+          row.leaves);
+  }
+}
+
+}  // namespace
+}  // namespace assay::bench
+
+int main(int argc, char** argv) {
+  assay::bench::CheckAnswers();
+  for (const auto& row : assay::bench::kPerftRows) {
+    benchmark::RegisterBenchmark(
+        (std::string("Perft/") + row.position.name).c_str(),
+        assay::bench::Perft, row)
+        ->Unit(benchmark::kMillisecond);
+  }
+  benchmark::Initialize(&argc, argv);
+  benchmark::RunSpecifiedBenchmarks();
+  benchmark::Shutdown();
+  return 0;
+}
