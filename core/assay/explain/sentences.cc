@@ -84,28 +84,53 @@ std::string MaterialSentence(const Group& group) {
 
 // --- what the number of pawns does for knights and rooks ---
 
-std::string PawnNumbersSentence(const Group& group) {
+// Kaufman's corrections count own pawns from here.
+constexpr int kUsualPawns = 5;
+
+// Whose knights or rooks the pawns speak of, and whether for good or ill.
+struct PawnNumbers {
+  PieceKind kind;
+  Side owner;
+  bool gains;
+};
+
+PawnNumbers PawnNumbersOf(const Group& group) {
   const ExplainedEntry* heaviest = group.Good(group.favours()).front();
-  const bool knights = heaviest->entry.term == TermId::kKnightPawns;
-  const PieceKind kind = knights ? PieceKind::kKnight : PieceKind::kRook;
+  const PieceKind kind = heaviest->entry.term == TermId::kKnightPawns
+                             ? PieceKind::kKnight
+                             : PieceKind::kRook;
+  const Side better = group.favours();
   const auto pieces = [&](Side side) {
     return PopCount(group.facts.Own(side, kind));
   };
-  const Side better = group.favours();
-  // The side with more of the pieces feels the pawns, for good or ill.
-  const Side owner =
-      pieces(better) >= pieces(Other(better)) ? better : Other(better);
-  const int pawns = PopCount(group.facts.Pawns(owner).pawns);
-  const bool gains = owner == better;
-  const std::string who = std::string(Name(owner)) + "'s " + Name(kind) +
-                          (pieces(owner) == 1 ? " " : "s ");
-  const std::string with =
-      "With " + NumberText(pawns) + " own pawn" + (pawns == 1 ? "" : "s");
-  if (knights) {
-    return with + ", " + who + (gains ? "can be propped up." : "lack support.");
+  // The side with more of the pieces feels the pawns the more.
+  const bool gains = pieces(better) >= pieces(Other(better));
+  return {kind, gains ? better : Other(better), gains};
+}
+
+std::string PawnNumbersSentence(const Group& group) {
+  const PawnNumbers numbers = PawnNumbersOf(group);
+  const int pawns = PopCount(group.facts.Pawns(numbers.owner).pawns);
+  const bool several = HasMany(group.facts.Own(numbers.owner, numbers.kind));
+  std::string text = "With " + NumberText(pawns) + " own pawn" +
+                     (pawns == 1 ? ", " : "s, ") + Name(numbers.owner) + "'s " +
+                     Name(numbers.kind) + (several ? "s " : " ");
+  text += several ? "have " : "has ";
+  const bool many = pawns > kUsualPawns;
+  if (numbers.kind == PieceKind::kKnight) {
+    return text + (many ? "many" : "few") + " pawns to lean on.";
   }
-  return with + ", " + who +
-         (gains ? "have lines to work on." : "are short of open lines.");
+  return text + (many ? "many" : "few") + " pawns in " +
+         (several ? "their way." : "its way.");
+}
+
+// Empty where the pawns only trouble the other side.
+std::string PawnNumbersPhrase(const Group& group) {
+  const PawnNumbers numbers = PawnNumbersOf(group);
+  if (!numbers.gains) return "";
+  return numbers.kind == PieceKind::kKnight
+             ? "many pawns for the knights to lean on"
+             : "few pawns in the way of the rooks";
 }
 
 // --- bishop pair ---
@@ -356,7 +381,7 @@ std::string PhraseOf(Topic topic, const Group& group) {
     case Topic::kMaterial:
       return MaterialPhrase(group);
     case Topic::kPawnNumbers:
-      return "pieces that suit the number of pawns";
+      return PawnNumbersPhrase(group);
     case Topic::kBishopPair:
       return "the bishop pair";
     case Topic::kWeakPawns:

@@ -19,7 +19,7 @@ std::vector<const Reason*> ReasonsFor(const Explanation& explanation, Side side,
   std::vector<const Reason*> reasons;
   for (const Reason& reason : explanation.reasons) {
     if (reason.favours() == side && std::abs(reason.value_cp) >= kWorthSaying &&
-        reasons.size() < most) {
+        !reason.phrase.empty() && reasons.size() < most) {
       reasons.push_back(&reason);
     }
   }
