@@ -129,15 +129,20 @@ TEST(Position, MirrorsFilesOfEveryField) {
             "rnbkqbnr/pppp1ppp/8/3Pp3/8/8/PPP1PPPP/RNBKQBNR w - e6 0 9");
 }
 
-// The checker's upper limits of the counters may be passed by play; mirror
-// images have to be had of such positions, too.
-TEST(Position, HasMirrorImagesWhenCountersHaveRunHigh) {
+// The counters stop at the checker's upper limit: what play leads to can always
+// be written as a FEN that the reader takes.
+TEST(Position, StopsItsCountersWhereTheReaderDoes) {
   Position position =
       testing_support::FromFen("4k3/8/8/8/8/8/8/4K2R b K - 10000 10000");
-  position = position.After(testing_support::MoveOf(position, "e8d8"));
-  EXPECT_EQ(position.fullmove_number(), 10001);
+  const Position before = position;
+  const Move move = testing_support::MoveOf(position, "e8d8");
+  const Position::Undo undo = position.Make(move);
+  EXPECT_EQ(position.fullmove_number(), 10000);
+  EXPECT_EQ(position.halfmove_clock(), 10000);
+  EXPECT_EQ(testing_support::FromFen(ToFen(position)), position);
   EXPECT_EQ(SwapColours(SwapColours(position)), position);
-  EXPECT_EQ(MirrorFiles(position).halfmove_clock(), 10001);
+  position.Unmake(move, undo);
+  EXPECT_EQ(position, before);
 }
 
 TEST(Position, PassGivesTheOtherSideTheMove) {

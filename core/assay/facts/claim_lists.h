@@ -1,7 +1,9 @@
 // Every claim that holds of a position, family by family.
 //
-// The lists leave out claims that take a question: CONTROL of a square of
-// one's choice, ATTACK_COUNT, SIEGE_COUNT, KING_DISTANCE, claims after a line.
+// Kinds that take a question are answered for the questions that matter, see
+// siege_claims.cc: CONTROL of the centre squares, ATTACK_COUNT and SIEGE_COUNT
+// of weak pawns and attacked pieces, KING_DISTANCE of passed pawns. Claims
+// after a line are left out.
 #ifndef ASSAY_FACTS_CLAIM_LISTS_H_
 #define ASSAY_FACTS_CLAIM_LISTS_H_
 
@@ -21,6 +23,7 @@ void AddCentreClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddPieceClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddKingClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims);
+void AddSiegeClaims(const Facts& facts, std::vector<Claim>& claims);
 
 }  // namespace assay
 

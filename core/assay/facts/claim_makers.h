@@ -67,6 +67,7 @@ Claim InsufficientClaim();
 Claim ToMoveClaim(const Facts& facts);
 // The side to move has no legal move.
 Claim NoLegalMoveClaim(const Facts& facts);
+Claim KingDistanceClaim(const Facts& facts, Side side, Square square);
 
 }  // namespace assay
 

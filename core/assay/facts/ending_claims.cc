@@ -61,6 +61,7 @@ std::vector<Claim> AllClaims(const Facts& facts) {
   AddPieceClaims(facts, claims);
   AddKingClaims(facts, claims);
   AddEndingClaims(facts, claims);
+  AddSiegeClaims(facts, claims);
   return claims;
 }
 

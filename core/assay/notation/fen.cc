@@ -3,6 +3,7 @@
 // are collected by Position::FromParsed.
 #include "assay/notation/fen.h"
 
+#include <algorithm>
 #include <cctype>
 #include <optional>
 #include <vector>
@@ -139,27 +140,36 @@ void ReadCounter(std::string_view text, const char* field, int& counter,
 
 }  // namespace
 
-absl::StatusOr<ParsedPosition> ParseFen(std::string_view text) {
+namespace {
+
+bool Names(const std::vector<Problem>& problems, std::string_view field) {
+  return std::any_of(problems.begin(), problems.end(),
+                     [&](const Problem& p) { return p.field == field; });
+}
+
+// What the text says, and all that is wrong with it as text.
+ParsedPosition ReadFields(std::string_view text,
+                          std::vector<Problem>& problems) {
+  ParsedPosition parsed;
   if (text.size() > kMostFenBytes) {
-    return ProblemStatus(
-        {"fen", "too long", Quoted(text),
-         "at most " + std::to_string(kMostFenBytes) + " bytes"});
+    problems.push_back({"fen", "too long", Quoted(text),
+                        "at most " + std::to_string(kMostFenBytes) + " bytes"});
+    return parsed;
   }
   while (!text.empty() &&
-         std::isspace(static_cast<unsigned char>(text.back()))) {
+         std::isspace(static_cast<unsigned char>(text.back())) != 0) {
     text.remove_suffix(1);
   }
   const std::vector<std::string_view> fields = Fields(text);
   if (fields.empty()) {
-    return ProblemStatus({"fen", "empty", Quoted(text), "four or six fields"});
+    problems.push_back({"fen", "empty", Quoted(text), "four or six fields"});
+    return parsed;
   }
-  std::vector<Problem> problems;
   if (fields.size() != 4 && fields.size() != 6) {
     problems.push_back({"fen", "wrong number of fields",
                         std::to_string(fields.size()) + " in " + Quoted(text),
                         "6, or 4 without the two counters"});
   }
-  ParsedPosition parsed;
   ReadPlacement(fields[0], parsed, problems);
   if (fields.size() > 1) ReadSide(fields[1], parsed, problems);
   if (fields.size() > 2) ReadCastling(fields[2], parsed, problems);
@@ -168,14 +178,32 @@ absl::StatusOr<ParsedPosition> ParseFen(std::string_view text) {
     ReadCounter(fields[4], "halfmove_clock", parsed.halfmove_clock, problems);
     ReadCounter(fields[5], "fullmove_number", parsed.fullmove_number, problems);
   }
+  return parsed;
+}
+
+}  // namespace
+
+absl::StatusOr<ParsedPosition> ParseFen(std::string_view text) {
+  std::vector<Problem> problems;
+  const ParsedPosition parsed = ReadFields(text, problems);
   if (!problems.empty()) return ProblemsStatus(problems);
   return parsed;
 }
 
 absl::StatusOr<Position> PositionFromFen(std::string_view text) {
-  absl::StatusOr<ParsedPosition> parsed = ParseFen(text);
-  if (!parsed.ok()) return parsed.status();
-  return Position::FromParsed(*parsed);
+  std::vector<Problem> problems;
+  ParsedPosition parsed = ReadFields(text, problems);
+  if (problems.empty()) return Position::FromParsed(parsed);
+  // Fields that could be read are still checked as a position, so that a text
+  // with faults of both sorts is mended in one go.
+  if (Names(problems, "fen") || Names(problems, "placement")) {
+    return ProblemsStatus(problems);
+  }
+  if (Names(problems, "side")) parsed.en_passant = kNoSquare;
+  for (const Problem& problem : Position::FindProblems(parsed)) {
+    if (!Names(problems, problem.field)) problems.push_back(problem);
+  }
+  return ProblemsStatus(problems);
 }
 
 std::string ToFen(const Position& position) {

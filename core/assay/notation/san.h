@@ -3,10 +3,11 @@
 //
 // The reader is lenient where the standard allows import to be: check and mate
 // signs may be missing or wrong, castling may be written with zeros, a
-// promotion without "=", marks such as "!?" may follow, and more origin may be
-// given than is needed. What it cannot read are Problems of field "move", all
-// INVALID_ARGUMENT, told apart by their reason: "not a move", "illegal move"
-// (no legal move fits) and "ambiguous move" (several fit: they are named).
+// promotion without "=", marks such as "!?" may follow, more origin may be
+// given than is needed, and "x" is not looked at. What it cannot read are
+// Problems of field "move", all INVALID_ARGUMENT, told apart by their reason:
+// "not a move", "illegal move" (no legal move fits) and "ambiguous move"
+// (several fit: they are named).
 #ifndef ASSAY_NOTATION_SAN_H_
 #define ASSAY_NOTATION_SAN_H_
 

@@ -83,7 +83,7 @@ Position Position::Unchecked(const ParsedPosition& parsed) {
   }
   position.halfmove_clock_ = static_cast<std::uint16_t>(parsed.halfmove_clock);
   position.fullmove_number_ =
-      static_cast<std::uint32_t>(parsed.fullmove_number);
+      static_cast<std::uint16_t>(parsed.fullmove_number);
   if (parsed.en_passant != kNoSquare) {
     position.SetEnPassantIfLegal(parsed.en_passant);
   }
@@ -154,6 +154,12 @@ void Position::SetEnPassantIfLegal(Square square) {
   hash_ ^= kHashKeys.en_passant_file[FileOf(square)];
 }
 
+void Position::CountMove(Side mover) {
+  if (mover == Side::kBlack && fullmove_number_ < kMostCounter) {
+    ++fullmove_number_;
+  }
+}
+
 void Position::Play(Move move) {
   const Side us = side_to_move_;
   const Square from = move.from();
@@ -164,7 +170,7 @@ void Position::Play(Move move) {
     hash_ ^= kHashKeys.en_passant_file[FileOf(en_passant_)];
     en_passant_ = kNoSquare;
   }
-  ++halfmove_clock_;
+  if (halfmove_clock_ < kMostCounter) ++halfmove_clock_;
   if (!board_[to].empty()) {
     Remove(to);
     halfmove_clock_ = 0;
@@ -186,7 +192,7 @@ void Position::Play(Move move) {
   }
   side_to_move_ = Other(us);
   hash_ ^= kHashKeys.black_to_move;
-  if (us == Side::kBlack) ++fullmove_number_;
+  CountMove(us);
   if (!is_pawn) return;
   halfmove_clock_ = 0;
   if ((from ^ to) == 16) {
@@ -202,7 +208,8 @@ Position::Undo Position::SavedBefore(Move move) const {
   const Square captured = move.type() == Move::Type::kEnPassant
                               ? CapturedPawn(move.to())
                               : move.to();
-  return {board_[captured], castling_, en_passant_, halfmove_clock_, hash_};
+  return {board_[captured], castling_,        en_passant_,
+          halfmove_clock_,  fullmove_number_, hash_};
 }
 
 void Position::Unmake(Move move, const Undo& undo) {
@@ -223,7 +230,7 @@ void Position::Unmake(Move move, const Undo& undo) {
     Put(rook.from, Piece(us, PieceKind::kRook));
   }
   side_to_move_ = us;
-  if (us == Side::kBlack) --fullmove_number_;
+  fullmove_number_ = undo.fullmove_number;
   castling_ = undo.castling;
   en_passant_ = undo.en_passant;
   halfmove_clock_ = undo.halfmove_clock;
@@ -238,8 +245,8 @@ Position Position::AfterPass() const {
   }
   next.side_to_move_ = Other(side_to_move_);
   next.hash_ ^= kHashKeys.black_to_move;
-  ++next.halfmove_clock_;
-  if (side_to_move_ == Side::kBlack) ++next.fullmove_number_;
+  if (halfmove_clock_ < kMostCounter) ++next.halfmove_clock_;
+  next.CountMove(side_to_move_);
   return next;
 }
 
@@ -250,7 +257,7 @@ ParsedPosition Position::ToParsed() const {
   parsed.castling = castling_;
   parsed.en_passant = en_passant_;
   parsed.halfmove_clock = halfmove_clock_;
-  parsed.fullmove_number = static_cast<int>(fullmove_number_);
+  parsed.fullmove_number = fullmove_number_;
   return parsed;
 }
 

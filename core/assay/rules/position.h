@@ -25,10 +25,12 @@
 
 #include <array>
 #include <cstdint>
+#include <vector>
 
 #include "absl/status/statusor.h"
 #include "assay/base/bitboard.h"
 #include "assay/base/piece.h"
+#include "assay/base/problem.h"
 #include "assay/rules/attacks.h"
 #include "assay/rules/castling.h"
 #include "assay/rules/move.h"
@@ -38,12 +40,18 @@ namespace assay {
 
 class Position {
  public:
+  // Counters stop here: no game comes near, and a FEN may not say more.
+  static constexpr int kMostCounter = 10000;
+
   static Position Initial();
 
   // INVALID_ARGUMENT with a Problem for each fault (base/problem.h): fields
   // "placement", "side", "castling", "en_passant", "halfmove_clock",
   // "fullmove_number".
   static absl::StatusOr<Position> FromParsed(const ParsedPosition& parsed);
+
+  // The same faults as a list; empty for a sound position.
+  static std::vector<Problem> FindProblems(const ParsedPosition& parsed);
 
   Side side_to_move() const { return side_to_move_; }
   Piece At(Square square) const { return board_[square]; }
@@ -94,6 +102,7 @@ class Position {
     CastlingRights castling;
     Square en_passant = kNoSquare;
     std::uint16_t halfmove_clock = 0;
+    std::uint16_t fullmove_number = 1;
     std::uint64_t hash = 0;
   };
   // Plays a legal move in place.
@@ -123,6 +132,7 @@ class Position {
 
   static Position Unchecked(const ParsedPosition& parsed);
   void Play(Move move);
+  void CountMove(Side mover);
   Undo SavedBefore(Move move) const;
   void Put(Square square, Piece piece);
   void Remove(Square square);
@@ -137,7 +147,7 @@ class Position {
   CastlingRights castling_;
   Square en_passant_ = kNoSquare;
   std::uint16_t halfmove_clock_ = 0;
-  std::uint32_t fullmove_number_ = 1;
+  std::uint16_t fullmove_number_ = 1;
 };
 
 // The same position with the colours swapped: ranks reversed, the other side

@@ -11,10 +11,6 @@ namespace {
 
 constexpr int kMostPawns = 8;
 constexpr int kMostPieces = 16;
-// Counters above this have no meaning in chess: the longest possible game has
-// fewer than 9,000 moves.
-constexpr int kMostHalfmoves = 10000;
-constexpr int kMostFullmoves = 10000;
 
 std::string LowerName(Side side) {
   return side == Side::kWhite ? "white" : "black";
@@ -141,11 +137,13 @@ void CheckEnPassant(const ParsedPosition& parsed,
 
 void CheckCounters(const ParsedPosition& parsed,
                    std::vector<Problem>& problems) {
-  if (parsed.halfmove_clock < 0 || parsed.halfmove_clock > kMostHalfmoves) {
+  if (parsed.halfmove_clock < 0 ||
+      parsed.halfmove_clock > Position::kMostCounter) {
     problems.push_back({"halfmove_clock", "out of range",
                         std::to_string(parsed.halfmove_clock), "0 to 10000"});
   }
-  if (parsed.fullmove_number < 1 || parsed.fullmove_number > kMostFullmoves) {
+  if (parsed.fullmove_number < 1 ||
+      parsed.fullmove_number > Position::kMostCounter) {
     problems.push_back({"fullmove_number", "out of range",
                         std::to_string(parsed.fullmove_number), "1 to 10000"});
   }
@@ -153,7 +151,7 @@ void CheckCounters(const ParsedPosition& parsed,
 
 }  // namespace
 
-absl::StatusOr<Position> Position::FromParsed(const ParsedPosition& parsed) {
+std::vector<Problem> Position::FindProblems(const ParsedPosition& parsed) {
   EnsureAttackTables();
   std::vector<Problem> problems;
   CheckKings(parsed, problems);
@@ -177,6 +175,11 @@ absl::StatusOr<Position> Position::FromParsed(const ParsedPosition& parsed) {
                           "that no king can be captured"});
     }
   }
+  return problems;
+}
+
+absl::StatusOr<Position> Position::FromParsed(const ParsedPosition& parsed) {
+  const std::vector<Problem> problems = FindProblems(parsed);
   if (!problems.empty()) return ProblemsStatus(problems);
   return Unchecked(parsed);
 }
