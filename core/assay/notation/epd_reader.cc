@@ -134,12 +134,12 @@ void ReadOperations(Cursor& cursor, EpdRecord& record,
 }
 
 // The counter that an operation gives, unless FEN's own field says otherwise.
-void TakeCounter(const EpdRecord& record, const char* opcode, bool told,
-                 int& counter, std::vector<Problem>& problems) {
+void TakeCounter(const EpdRecord& record, const char* opcode, int lowest,
+                 bool told, int& counter, std::vector<Problem>& problems) {
   const EpdOperation* operation = record.Find(opcode);
   if (operation == nullptr || operation->operands.size() != 1) return;
   const EpdOperand& operand = operation->operands[0];
-  if (operand.kind != EpdOperand::Kind::kInteger || operand.integer < 0 ||
+  if (operand.kind != EpdOperand::Kind::kInteger || operand.integer < lowest ||
       operand.integer > kMostEpdCounter) {
     return;  // told by the check of operands
   }
@@ -184,8 +184,8 @@ absl::StatusOr<EpdRecord> ParseEpd(std::string_view line) {
   bool has_position = false;
   if (parsed.ok()) {
     ParsedPosition with = *parsed;
-    TakeCounter(record, "hmvc", counters, with.halfmove_clock, problems);
-    TakeCounter(record, "fmvn", counters, with.fullmove_number, problems);
+    TakeCounter(record, "hmvc", 0, counters, with.halfmove_clock, problems);
+    TakeCounter(record, "fmvn", 1, counters, with.fullmove_number, problems);
     const absl::StatusOr<Position> position = Position::FromParsed(with);
     has_position = position.ok();
     if (has_position) {

@@ -252,8 +252,9 @@ void PgnGameBuilder::ReadNag(const PgnToken& token) {
   for (const char c : token.text) {
     value = value * 10 + (c - '0');
     if (value > kMostPgnNag) {
-      return FaultAndStop(token, {"nag", "over 255", Quoted(token.text),
-                                  "a number from 0 to 255"});
+      return FaultAndStop(
+          token, {"nag", "over 255", Quoted('$' + std::string(token.text)),
+                  "a number from 0 to 255"});
     }
   }
   AddNag(token, static_cast<std::uint8_t>(value));

@@ -60,6 +60,7 @@ bool PgnScanner::StartGame() {
   if (token.kind == Kind::kEnd) return false;
   state_ = State::kHeading;
   first_tag_.clear();
+  broken_ = false;
   depth_ = 0;
   ++game_;
   return true;
@@ -88,12 +89,16 @@ bool PgnScanner::NextInTags(PgnToken& token) {
   token = Take(Context::kTags);
   switch (token.kind) {
     case Kind::kTag:
-      if (token.after_blank && token.text == first_tag_) return End(token);
+      if ((token.after_blank || broken_) && token.text == first_tag_) {
+        return End(token);
+      }
       if (first_tag_.empty()) first_tag_ = token.text;
+      return true;
+    case Kind::kBadComment:
+      broken_ = true;
       return true;
     case Kind::kBadTag:
     case Kind::kComment:
-    case Kind::kBadComment:
       return true;
     default:
       state_ = State::kMoves;

@@ -7,8 +7,9 @@
 // - It ends with a terminator (1-0, 0-1, 1/2-1/2, *), unless ")" follows in an
 //   open variation; comments on the terminator's line belong to it.
 // - It ends without one before a line of its movetext that begins with a tag
-//   pair; before an empty line and a tag pair that repeats the name of its
-//   first, where it has no movetext; and at the end of the file.
+//   pair; where it has no movetext, before a tag pair that repeats the name of
+//   its first after an empty line or an unclosed comment; and at the end of
+//   the file.
 // - Comments between two games belong to the second; after the last game, to
 //   that. A file of comments alone has no game.
 #ifndef ASSAY_NOTATION_PGN_SCANNER_H_
@@ -60,6 +61,7 @@ class PgnScanner {
   std::size_t held_bytes_ = 0;
   std::string first_tag_;
   std::string result_;
+  bool broken_ = false;  // a comment among the tags is not closed
   std::size_t depth_ = 0;
   std::uint64_t game_ = 0;
 };
