@@ -5,13 +5,16 @@
 #include <algorithm>
 #include <chrono>
 #include <cstring>
+#include <random>
 #include <string>
 #include <vector>
 
 #include "assay/notation/pgn_limits.h"
 #include "assay/notation/pgn_reader.h"
 #include "assay/notation/pgn_skimmer.h"
+#include "assay/notation/pgn_writer.h"
 #include "tests/support/printers.h"
+#include "tests/support/random_game.h"
 
 namespace assay {
 namespace {
@@ -469,6 +472,50 @@ TEST(PgnBadInputFiles, MillionNestedBrackets) {
       PgnReader(Generated(std::string(kBefore) + "1. e4 ", "(", 1'000'000,
                           std::string(" 1-0\n\n") + kAfter)),
       "variation", "no move to replace");
+}
+
+// Random damage to sound files: no crash, the same games with and without a
+// board, and what was read can be written and read again.
+TEST(PgnBadInputFiles, RandomDamage) {
+  constexpr std::string_view kBytes =
+      "{}()[];%$*\"\\\n\r .!?#+-0159Nxe\xEF\xFF";
+  std::mt19937_64 random(11);
+  for (std::uint64_t round = 0; round < 400; ++round) {
+    std::string file;
+    for (std::uint64_t i = 0; i < 5; ++i) {
+      file += WritePgn(testing_support::RandomGame(5 * round + i),
+                       PgnLayout::kAuthor)
+                  .value_or("");
+    }
+    for (std::uint64_t i = random() % 30; i > 0; --i) {
+      const std::size_t at = random() % file.size();
+      switch (random() % 3) {
+        case 0:
+          file[at] = kBytes[random() % kBytes.size()];
+          break;
+        case 1:
+          file.erase(at, 1 + random() % 5);
+          break;
+        default:
+          file.insert(at, 1, kBytes[random() % kBytes.size()]);
+      }
+    }
+    const std::vector<PgnItem> items =
+        ReadAll(PgnReader(std::string_view(file)));
+    PgnSkimmer skimmer{std::string_view(file)};
+    SkimmedGame game;
+    for (const PgnItem& item : items) {
+      ASSERT_TRUE(skimmer.Next(game)) << round;
+      ASSERT_EQ(game.place.line, item.place.line) << round;
+      ASSERT_EQ(game.place.column, item.place.column) << round;
+      const auto text = WritePgn(item.tree, PgnLayout::kAuthor);
+      ASSERT_TRUE(text.ok()) << round << ": " << text.status().message();
+      if (item.ok()) {
+        ASSERT_EQ(ReadAlone(*text).tree.nodes.size(), item.tree.nodes.size());
+      }
+    }
+    ASSERT_FALSE(skimmer.Next(game)) << round;
+  }
 }
 
 // Time grows with the file, not with its square.

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -337,6 +338,27 @@ TEST(PgnReader, PiecesOfAnySize) {
     ASSERT_FALSE(reader.Next().has_value());
     ASSERT_FALSE(reader.Next().has_value());
   }
+}
+
+// A reader may be moved between games, what it has looked at ahead included.
+TEST(PgnReader, IsMovable) {
+  std::string text;
+  for (int i = 0; i < 5; ++i) text += "[White \"W\"]\n\n1. e4 1-0\n\n{c}\n";
+  std::size_t at = 0;
+  auto reader = std::make_unique<PgnReader>([&](char* to, std::size_t size) {
+    const std::size_t count =
+        std::min({std::size_t{7}, size, text.size() - at});
+    std::copy_n(text.data() + at, count, to);
+    at += count;
+    return count;
+  });
+  for (int i = 0; i < 5; ++i) {
+    const std::optional<PgnItem> item = reader->Next();
+    ASSERT_TRUE(item.has_value());
+    ASSERT_NE(item->tree.Tag("White"), nullptr);
+    reader = std::make_unique<PgnReader>(std::move(*reader));
+  }
+  EXPECT_FALSE(reader->Next().has_value());
 }
 
 // A file of any size needs the memory of one game: the buffer stays small.

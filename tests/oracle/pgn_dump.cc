@@ -6,6 +6,8 @@
 //   pgn_dump author FILE   the games with the author's text kept
 //   pgn_dump skim FILE     games, moves and tags, without a board
 //   pgn_dump count FILE    games, faulty games and moves, all moves played
+//   pgn_dump fens FILE     the positions of each game's main line, FEN a line
+//   pgn_dump epd FILE      the positions of EPD records, FEN a line
 //   pgn_dump random N      N random games of plain kinds in export format
 //
 // export and author leave out faulty games. Exit 1 where the file cannot be
@@ -14,8 +16,10 @@
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
+#include <istream>
 #include <string>
 
+#include "assay/notation/epd.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/pgn_reader.h"
 #include "assay/notation/pgn_skimmer.h"
@@ -136,6 +140,10 @@ int Read(const std::string& mode, assay::PgnReader reader) {
     std::string out;
     if (mode == "tree") {
       PrintTree(*item, out);
+    } else if (mode == "fens") {
+      WalkTree(item->tree, [&out](const assay::TreeStep& step) {
+        if (step.depth == 0) out += ToFen(step.after) + '\n';
+      });
     } else if (mode != "count" && item->ok()) {
       const auto text = assay::WritePgn(
           item->tree, mode == "export" ? assay::PgnLayout::kExport
@@ -165,6 +173,17 @@ int Skim(assay::PgnSkimmer skimmer) {
   return 0;
 }
 
+int Epd(std::istream& file) {
+  std::string line;
+  while (std::getline(file, line)) {
+    const auto record = assay::ParseEpd(line);
+    std::cout << (record.ok() ? ToFen(record->position)
+                              : std::string(record.status().message()))
+              << '\n';
+  }
+  return 0;
+}
+
 int Random(std::uint64_t count) {
   for (std::uint64_t seed = 0; seed < count; ++seed) {
     const auto text =
@@ -179,7 +198,8 @@ int Random(std::uint64_t count) {
 
 int main(int argc, char** argv) {
   if (argc != 3) {
-    std::cerr << "usage: pgn_dump tree|export|author|skim|count FILE\n"
+    std::cerr << "usage: pgn_dump tree|export|author|skim|count|fens|epd "
+                 "FILE\n"
                  "       pgn_dump random N\n";
     return 2;
   }
@@ -190,6 +210,7 @@ int main(int argc, char** argv) {
     std::cerr << "cannot read " << argv[2] << '\n';
     return 1;
   }
+  if (mode == "epd") return Epd(file);
   const assay::PgnSource source = [&file](char* to, std::size_t size) {
     file.read(to, static_cast<std::streamsize>(size));
     return static_cast<std::size_t>(file.gcount());

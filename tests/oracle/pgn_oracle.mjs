@@ -1,7 +1,8 @@
 // Compares our PGN reader with kokopu on every PGN file that the packages
 // kokopu, cm-pgn, @mliebelt/pgn-parser and chess.js carry: games and faulty
 // games, tags, moves of all lines, comments, NAGs, results, start positions.
-// chess.js then reads what we write in export format.
+// chess.js then reads what we write in export format, and kokopu 500 random
+// games.
 //
 //   node oracle/pgn_oracle.mjs PGN_DUMP
 //
@@ -17,6 +18,7 @@ import {join, relative} from 'node:path';
 import {fileURLToPath} from 'node:url';
 
 const PACKAGES = ['kokopu', 'cm-pgn', '@mliebelt/pgn-parser', 'chess.js'];
+const RANDOM_GAMES = 500;
 const MODULES = fileURLToPath(new URL('../node_modules/', import.meta.url));
 const [dump] = process.argv.slice(2);
 
@@ -221,6 +223,11 @@ try {
       });
     }
   }
+  // Random games with variations, comments and NAGs.
+  const path = join(folder, 'random.pgn');
+  writeFileSync(path, execFileSync(dump, ['random', String(RANDOM_GAMES)],
+    {maxBuffer: 1 << 28}));
+  compareFile(path);
 } finally {
   rmSync(folder, {recursive: true});
 }

@@ -118,7 +118,7 @@ class Generator {
     const bool start = tree_.nodes[node].starts_line;
     while (OneIn(6) && !(plain_ && start)) {
       tree_.nodes[node].nags.push_back(
-          static_cast<std::uint8_t>(Below(plain_ ? 140 : 256)));
+          static_cast<std::uint8_t>(plain_ ? 1 + Below(139) : Below(256)));
     }
     Comments(node, 0);
   }

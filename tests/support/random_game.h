@@ -12,8 +12,8 @@ namespace assay::testing_support {
 // the text, as a reader numbers them.
 GameTree RandomGame(std::uint64_t seed);
 
-// A game with brace comments of plain words alone, and without passes and
-// NAGs of lines' starts: for readers that know no more.
+// A game with brace comments of plain words and NAGs 1 to 139 alone, and
+// without passes and NAGs of lines' starts: for readers that know no more.
 GameTree PlainRandomGame(std::uint64_t seed);
 
 }  // namespace assay::testing_support

@@ -34,6 +34,9 @@ class PgnInput {
   explicit PgnInput(PgnSource source);
   // The text outlives this object.
   explicit PgnInput(std::string_view text);
+  // Moved, the window stays where it is.
+  PgnInput(PgnInput&&) = default;
+  PgnInput& operator=(PgnInput&&) = default;
 
   // The bytes at hand. Valid until the next call that is not const.
   std::string_view window() const { return {data_ + begin_, end_ - begin_}; }

@@ -186,10 +186,9 @@ void PgnLexer::ReadTag(PgnToken& token) {
     token_end_line_ = input_.line();
     return;
   }
-  tag_name_ = reading.name;
   tag_value_ = std::move(reading.value);
   token.kind = Kind::kTag;
-  token.text = tag_name_;
+  token.text = reading.name;
   pending_ = reading.bytes;
 }
 

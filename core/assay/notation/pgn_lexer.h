@@ -82,7 +82,6 @@ class PgnLexer {
   std::uint64_t token_end_line_ = 0;
   std::size_t pending_ = 0;  // bytes of the last token, not yet consumed
   std::uint64_t no_brace_until_ = 0;  // no "}" from here to this offset
-  std::string tag_name_;
   std::string tag_value_;
   Problem problem_;
 };
