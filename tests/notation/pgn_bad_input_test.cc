@@ -528,7 +528,7 @@ TEST(PgnBadInputFiles, ManyUnclosedCommentsAreFast) {
   const auto took = std::chrono::steady_clock::now() - begin;
   EXPECT_EQ(items.size(), 100'002U);
   EXPECT_TRUE(items.back().ok());
-  EXPECT_LT(took, std::chrono::seconds(20));  // 0.2 s where nothing else runs
+  EXPECT_LT(took, std::chrono::seconds(20));  // half a second is usual
 }
 
 }  // namespace

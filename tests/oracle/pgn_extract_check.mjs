@@ -123,6 +123,7 @@ try {
   rmSync(folder, {recursive: true});
 }
 for (const failure of failures.slice(0, 20)) console.log(failure);
-console.log(`${games} games, ${positions} positions, not given: ${JSON.stringify(skipped)}, ` +
+console.log(`${games} games, ${positions} positions, not given: ` +
+  `${JSON.stringify(skipped)}, ` +
   `${failures.length} failures`);
 process.exit(failures.length > 0 ? 1 : 0);
