@@ -76,9 +76,8 @@ std::optional<Demand> ReadDemand(std::string_view text) {
   demand.to = ParseSquare(text.substr(text.size() - 2));
   if (demand.to == kNoSquare) return std::nullopt;
   text.remove_suffix(2);
-  if (!text.empty() && (text.back() == 'x' || text.back() == '-')) {
-    text.remove_suffix(1);
-  }
+  const bool sign = !text.empty() && (text.back() == 'x' || text.back() == '-');
+  if (sign) text.remove_suffix(1);
   if (!text.empty() && IsFile(text.front())) {
     demand.from_file = text.front() - 'a';
     text.remove_prefix(1);
@@ -88,6 +87,10 @@ std::optional<Demand> ReadDemand(std::string_view text) {
     text.remove_prefix(1);
   }
   if (!text.empty()) return std::nullopt;
+  // A pawn's capture names its file: "b5" is a step, never "axb5".
+  if (demand.kind == PieceKind::kPawn && demand.from_file < 0 && !sign) {
+    demand.from_file = FileOf(demand.to);
+  }
   return demand;
 }
 
