@@ -8,6 +8,7 @@ namespace assay::service {
 namespace {
 
 constexpr int kMostJobs = 256;
+constexpr int kMostPlies = 20000;
 
 struct Option {
   std::string_view name;
@@ -19,6 +20,10 @@ constexpr Option kOptions[] = {
     {"--static", false, "explain score"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain"},
+    {"--pgn", false, "explain score"},
+    {"--ply", true, "explain score"},
+    {"--every", true, "explain score"},
+    {"--last", false, "explain score"},
     {"--jobs", true, "explain score"},
     {"--weights", true, "explain score terms"},
     {"--help", false, "explain score terms help version"},
@@ -44,25 +49,31 @@ absl::Status ReadFormat(const std::string& value, Arguments& arguments) {
     arguments.format = Format::kText;
   } else if (value == "json") {
     arguments.format = Format::kJson;
+  } else if (value == "epd" && arguments.command == "score") {
+    arguments.format = Format::kEpd;
   } else if (value == "weights" && arguments.command == "terms") {
     arguments.format = Format::kWeights;
   } else {
     return Problem3("--format", "unknown format", value,
-                    arguments.command == "terms" ? "text, json or weights"
-                                                 : "text or json");
+                    arguments.command == "terms"   ? "text, json or weights"
+                    : arguments.command == "score" ? "text, json or epd"
+                                                   : "text or json");
   }
   return absl::OkStatus();
 }
 
-absl::Status ReadJobs(const std::string& value, Arguments& arguments) {
-  const bool digits = !value.empty() && value.size() <= 4 &&
+// A whole number of an option, within a range.
+absl::Status ReadNumber(std::string_view option, const std::string& value,
+                        int least, int most, int& number) {
+  const bool digits = !value.empty() && value.size() <= 5 &&
                       std::all_of(value.begin(), value.end(),
                                   [](char c) { return c >= '0' && c <= '9'; });
-  const int jobs = digits ? std::stoi(value) : 0;
-  if (jobs < 1 || jobs > kMostJobs) {
-    return Problem3("--jobs", "not a number of jobs", value, "1 to 256");
+  const int read = digits ? std::stoi(value) : -1;
+  if (read < least || read > most) {
+    return Problem3(std::string(option), "not a number in range", value,
+                    std::to_string(least) + " to " + std::to_string(most));
   }
-  arguments.jobs = jobs;
+  number = read;
   return absl::OkStatus();
 }
 
@@ -73,7 +84,18 @@ absl::Status ReadOption(const Option& option, const std::string& value,
                     option.name, "see assay --help");
   }
   if (option.name == "--format") return ReadFormat(value, arguments);
-  if (option.name == "--jobs") return ReadJobs(value, arguments);
+  if (option.name == "--jobs") {
+    return ReadNumber(option.name, value, 1, kMostJobs, arguments.jobs);
+  }
+  if (option.name == "--ply") {
+    arguments.plies.ply = 0;
+    return ReadNumber(option.name, value, 0, kMostPlies, *arguments.plies.ply);
+  }
+  if (option.name == "--every") {
+    return ReadNumber(option.name, value, 1, kMostPlies, arguments.plies.every);
+  }
+  if (option.name == "--last") arguments.plies.last = true;
+  if (option.name == "--pgn") arguments.pgn = true;
   if (option.name == "--weights") arguments.weights_file = value;
   if (option.name == "--static") arguments.static_only = true;
   if (option.name == "--all-claims") arguments.all_claims = true;
@@ -136,6 +158,12 @@ absl::StatusOr<Arguments> ParseArguments(
     const absl::Status read = ReadOption(*option, value, arguments);
     if (!read.ok()) return read;
   }
+  const PlySelection& plies = arguments.plies;
+  const bool selects = plies.ply.has_value() || plies.every != 1 || plies.last;
+  if (selects && !arguments.pgn) {
+    return Problem3("--ply, --every, --last", "without --pgn", "no --pgn",
+                    "--pgn with a file of games");
+  }
   return arguments;
 }
 
@@ -143,7 +171,8 @@ std::string UsageText() {
   return R"(assay: says who stands better in a chess position, and why.
 
   assay explain FEN | - | FILE   verdict, reasons and cautions of one position,
-                                 or of each line of a file or standard input
+                                 or of each line of a file or standard input:
+                                 FEN, or EPD records
   assay score   FEN | - | FILE   the score alone: one whole number a line,
                                  centipawns from White's point of view
   assay terms                    the catalogue: every term of the evaluation
@@ -153,8 +182,13 @@ An operand that names an existing file is a FILE; "-" is standard input. In a
 batch, an item that fails has a line of its own ("error: ..." in text,
 {"error": ...} in JSON, "error" from score), and the rest goes on.
 
-  --format text|json    how to print; terms takes "weights", too: the form that
-                        --weights reads
+  --format text|json    how to print. score also takes "epd": the records with
+                        "ce" set; terms "weights": the form --weights reads
+  --pgn                 the file holds games in PGN: every position of each
+                        game's main line, unless one of these follows
+      --ply N           the position after N plies; 0 is the start
+      --every N         a position each N plies
+      --last            the last position
   --ledger              explain: every entry of the score with its value
   --all-claims          explain, JSON: every claim that holds, used or not
   --static              no search; at present nothing is searched anyway

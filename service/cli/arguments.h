@@ -2,6 +2,7 @@
 #ifndef ASSAY_SERVICE_CLI_ARGUMENTS_H_
 #define ASSAY_SERVICE_CLI_ARGUMENTS_H_
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,7 +18,14 @@ enum ExitCode {
   kCannotReadOrWrite = 3,
 };
 
-enum class Format { kText, kJson, kWeights };
+enum class Format { kText, kJson, kEpd, kWeights };
+
+// Which positions of a game's main line are meant.
+struct PlySelection {
+  std::optional<int> ply;  // this one alone: 0 is the start
+  int every = 1;           // else each so many plies
+  bool last = false;       // else the last one alone
+};
 
 struct Arguments {
   std::string command;  // "explain", "score", "terms", "help", ...
@@ -27,6 +35,8 @@ struct Arguments {
   bool static_only = false;
   bool all_claims = false;
   bool ledger = false;
+  bool pgn = false;  // the file holds games
+  PlySelection plies;
   int jobs = 0;              // 0: as many as there are cores
   std::string weights_file;  // empty: the defaults
 };

@@ -8,26 +8,24 @@
 #include <thread>
 #include <vector>
 
-#include "service/cli/input.h"
-
 namespace assay::service {
 namespace {
 
-// Lines a block: enough that threads seldom wait for the slowest.
+// Items a block: enough that threads seldom wait for the slowest.
 constexpr std::size_t kBlock = 2048;
 // Items that a thread takes at a time.
 constexpr std::size_t kShare = 16;
 
-void WorkThrough(const std::vector<std::string>& lines,
+void WorkThrough(const std::vector<Item>& items,
                  std::vector<ItemOutput>& outputs, int jobs,
-                 const std::function<ItemOutput(const std::string&)>& work) {
+                 const std::function<ItemOutput(const Item&)>& work) {
   std::atomic<std::size_t> next{0};
   const auto loop = [&] {
     while (true) {
       const std::size_t first = next.fetch_add(kShare);
-      if (first >= lines.size()) return;
-      const std::size_t last = std::min(first + kShare, lines.size());
-      for (std::size_t i = first; i < last; ++i) outputs[i] = work(lines[i]);
+      if (first >= items.size()) return;
+      const std::size_t last = std::min(first + kShare, items.size());
+      for (std::size_t i = first; i < last; ++i) outputs[i] = work(items[i]);
     }
   };
   std::vector<std::thread> threads;
@@ -38,27 +36,26 @@ void WorkThrough(const std::vector<std::string>& lines,
 
 }  // namespace
 
-BatchResult RunBatch(
-    std::istream& in, std::ostream& out, int jobs,
-    const std::function<ItemOutput(const std::string&)>& work) {
+BatchResult RunBatch(ItemSource& source, std::ostream& out, int jobs,
+                     const std::function<ItemOutput(const Item&)>& work) {
   const bool show_progress = isatty(STDERR_FILENO) != 0;
   BatchResult result;
   bool more = true;
   while (more && result.written) {
-    std::vector<std::string> lines;
-    std::string line;
-    while (lines.size() < kBlock && (more = ReadLine(in, line))) {
-      lines.push_back(line);
+    std::vector<Item> items;
+    Item item;
+    while (items.size() < kBlock && (more = source.Next(item))) {
+      items.push_back(std::move(item));
     }
-    std::vector<ItemOutput> outputs(lines.size());
-    WorkThrough(lines, outputs, jobs, work);
+    std::vector<ItemOutput> outputs(items.size());
+    WorkThrough(items, outputs, jobs, work);
     for (const ItemOutput& output : outputs) {
       out << output.text;
       result.failed += output.failed ? 1 : 0;
     }
     out.flush();
     result.written = out.good();
-    result.items += lines.size();
+    result.items += items.size();
     if (show_progress) std::cerr << "\r" << result.items << " done";
   }
   if (show_progress && result.items > 0) std::cerr << "\n";

@@ -3,9 +3,10 @@
 #define ASSAY_SERVICE_CLI_BATCH_H_
 
 #include <functional>
-#include <istream>
 #include <ostream>
 #include <string>
+
+#include "service/cli/items.h"
 
 namespace assay::service {
 
@@ -21,13 +22,13 @@ struct BatchResult {
   bool written = true;  // false: the output could not be written
 };
 
-// Reads lines, hands each to `work` on one of `jobs` threads and writes the
-// outputs in the order of the lines. Memory is bounded: a block of lines is
-// read, worked on and written before the next. `work` must be safe to call
+// Takes items, hands each to `work` on one of `jobs` threads and writes the
+// outputs in the order of the items. Memory is bounded: a block of items is
+// taken, worked on and written before the next. `work` must be safe to call
 // from several threads. Shows progress on standard error where that is a
 // terminal.
-BatchResult RunBatch(std::istream& in, std::ostream& out, int jobs,
-                     const std::function<ItemOutput(const std::string&)>& work);
+BatchResult RunBatch(ItemSource& items, std::ostream& out, int jobs,
+                     const std::function<ItemOutput(const Item&)>& work);
 
 }  // namespace assay::service
 

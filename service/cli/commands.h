@@ -24,11 +24,10 @@ int RunTerms(const Arguments& arguments, const Assayer& assayer,
 // The whole program, without its name among the words.
 int Run(const std::vector<std::string>& words, std::ostream& out);
 
-// Opens the input and runs `work` on each item; a single bad position is bad
-// usage, in a batch it is the item's own failure.
+// Opens the input and runs `work` on each item. A single bad position is bad
+// usage; in a batch it is the item's own failure.
 int RunOnInput(const Arguments& arguments, std::ostream& out,
-               const std::function<ItemOutput(const std::string&)>& work,
-               const std::function<absl::Status(const std::string&)>& check);
+               const std::function<ItemOutput(const Item&)>& work);
 
 // One line of protobuf JSON, ended by a line feed.
 std::string JsonLine(const google::protobuf::Message& message);

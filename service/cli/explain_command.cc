@@ -1,17 +1,18 @@
 #include "assay/explain/text.h"
-#include "assay/notation/fen.h"
 #include "service/cli/commands.h"
 #include "service/convert/convert.h"
 
 namespace assay::service {
 namespace {
 
-std::string ErrorText(const absl::Status& status, Format format) {
+std::string ErrorText(const Item& item, const absl::Status& status,
+                      Format format) {
   if (format == Format::kText) {
     return "error: " + std::string(status.message()) + "\n\n";
   }
-  // An ExplainStreamResponse's outcome without index and tag.
+  // An ExplainStreamResponse's outcome without its index.
   v1::ExplainStreamResponse response;
+  response.set_tag(item.label);
   ToProto(status, response.mutable_error());
   return JsonLine(response);
 }
@@ -25,23 +26,23 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
   TextStyle style;
   style.colour = UseColour();
   style.ledger = arguments.ledger;
-  const auto work = [&](const std::string& line) -> ItemOutput {
-    const absl::StatusOr<Position> position = PositionFromFen(line);
-    if (!position.ok()) {
-      return {ErrorText(position.status(), arguments.format), true};
+  const auto work = [&](const Item& item) -> ItemOutput {
+    const absl::StatusOr<NamedRecord> named = ReadItem(item);
+    if (!named.ok()) {
+      return {ErrorText(item, named.status(), arguments.format), true};
     }
-    const Explanation explanation = assayer.Explain(*position, options);
+    const Explanation explanation =
+        assayer.Explain(named->record.position, options);
     if (arguments.format == Format::kText) {
-      return {ToText(explanation, style) + '\n', false};
+      const std::string title = named->label.empty() ? "" : named->label + '\n';
+      return {title + ToText(explanation, style) + '\n', false};
     }
     v1::ExplainResponse response;
+    response.set_tag(named->label);
     ToProto(explanation, assayer, response.mutable_explanation());
     return {JsonLine(response), false};
   };
-  const auto check = [](const std::string& text) {
-    return PositionFromFen(text).status();
-  };
-  return RunOnInput(arguments, out, work, check);
+  return RunOnInput(arguments, out, work);
 }
 
 }  // namespace assay::service

@@ -12,7 +12,7 @@
 namespace assay::service {
 
 // Lines of a batch are cut here; what is longer is a bad item.
-inline constexpr std::size_t kMostLineBytes = 4096;
+inline constexpr std::size_t kMostLineBytes = 8192;
 
 struct Input {
   bool is_batch = false;

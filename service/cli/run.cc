@@ -6,6 +6,7 @@
 #include <iostream>
 #include <thread>
 
+#include "assay/base/problem.h"
 #include "google/protobuf/util/json_util.h"
 #include "service/cli/commands.h"
 #include "service/cli/input.h"
@@ -55,18 +56,26 @@ std::string JsonLine(const google::protobuf::Message& message) {
 }
 
 int RunOnInput(const Arguments& arguments, std::ostream& out,
-               const std::function<ItemOutput(const std::string&)>& work,
-               const std::function<absl::Status(const std::string&)>& check) {
+               const std::function<ItemOutput(const Item&)>& work) {
   absl::StatusOr<Input> input = OpenInput(arguments);
   if (!input.ok()) return Fail(input.status());
   if (!input->is_batch) {
-    const absl::Status sound = check(input->text);
+    if (arguments.pgn) {
+      return Fail(
+          ProblemStatus({"operand", "not a file of games", Quoted(input->text),
+                         "an existing file or \"-\""}));
+    }
+    Item item;
+    item.line = input->text;
+    const absl::Status sound = ReadItem(item).status();
     if (!sound.ok()) return Fail(sound);
-    out << work(input->text).text;
+    out << work(item).text;
     return Finish(out, kSuccess);
   }
   std::istream& in = input->file != nullptr ? *input->file : std::cin;
-  const BatchResult result = RunBatch(in, out, Jobs(arguments), work);
+  const std::unique_ptr<ItemSource> items =
+      arguments.pgn ? GameItems(in, arguments.plies) : LineItems(in);
+  const BatchResult result = RunBatch(*items, out, Jobs(arguments), work);
   return Finish(out, result.failed > 0 ? kItemsFailed : kSuccess);
 }
 

@@ -384,7 +384,7 @@ TEST(PgnBadInputTable, HasAtLeast80Rows) { EXPECT_GE(Rows().size(), 80U); }
 
 TEST(PgnBadInputFiles, ManyFaultsOfOneGameAreToldAtOnce) {
   const PgnItem item = ReadAlone(
-      "[\"A\"]\n[Event]\n[SetUp \"1\"]\n[FEN \"8/8/8/8/8/8/8/8 x - -\"]\n\n"
+      "[\"A\"]\n[Event]\n[SetUp \"1\"]\n[FEN \"4k3/8/8/8/8/8/8/4K3 x - -\"]\n\n"
       "1. e4 1-0\n");
   EXPECT_EQ(item.faults.size(), 3U);
   EXPECT_EQ(item.faults[2].place.line, 4U);
