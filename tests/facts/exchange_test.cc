@@ -3,9 +3,9 @@
 #include "assay/facts/exchange.h"
 
 #include "gtest/gtest.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/random_play.h"
 #include "tests/support/rows.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace {
@@ -74,7 +74,7 @@ class Exchanges : public ::testing::TestWithParam<Exchange> {};
 
 TEST_P(Exchanges, AreWhatTheySayBothWays) {
   const Exchange& row = GetParam();
-  const Position position = testing_support::SetUp(row.position);
+  const Position position = testing_support::FromPieces(row.position);
   EXPECT_EQ(ExchangeValueOf(position, row.square), row.value);
   EXPECT_EQ(ExchangeValueByDefinition(position, row.square), row.value);
   const Position swapped = SwapColours(position);

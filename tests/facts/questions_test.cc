@@ -2,7 +2,7 @@
 #include "assay/facts/claim_makers.h"
 #include "gtest/gtest.h"
 #include "tests/support/claims.h"
-#include "tests/support/set_up.h"
+#include "tests/support/from_pieces.h"
 
 namespace assay {
 namespace {
@@ -32,7 +32,7 @@ class Questions : public ::testing::TestWithParam<Question> {};
 
 TEST_P(Questions, CountAttackersOfBothSides) {
   const Question& row = GetParam();
-  const Position position = testing_support::SetUp(row.position);
+  const Position position = testing_support::FromPieces(row.position);
   const Facts facts(position);
   for (const Claim& claim : {ControlClaim(facts, row.side, row.square),
                              AttackCountClaim(facts, row.side, row.square)}) {

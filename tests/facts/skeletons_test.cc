@@ -13,8 +13,8 @@
 #include "assay/facts/pawn_groups.h"
 #include "gtest/gtest.h"
 #include "tests/support/claims.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/printers.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace {
@@ -224,7 +224,7 @@ constexpr Skeleton kSkeletons[] = {
 
 class Skeletons : public ::testing::TestWithParam<Skeleton> {
  protected:
-  const Position position_ = testing_support::SetUp(GetParam().pawns);
+  const Position position_ = testing_support::FromPieces(GetParam().pawns);
   const std::vector<std::string> expected_ =
       testing_support::Parts(GetParam().answers);
 };

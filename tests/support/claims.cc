@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "assay/facts/claim_lists.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/printers.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace testing_support {
@@ -123,7 +123,7 @@ std::vector<std::string> Parts(const std::string& text) {
 }
 
 void ExpectClaims(const ClaimRow& row) {
-  const Position position = SetUp(row.position);
+  const Position position = FromPieces(row.position);
   const std::vector<Claim> claims = ClaimsOf(position, row);
   EXPECT_EQ(SortedTexts(claims), Parts(row.claims))
       << ::testing::PrintToString(position);

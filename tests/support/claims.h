@@ -38,7 +38,7 @@ std::vector<std::string> Parts(const std::string& text);
 // One row: all claims of a kind that hold in a position, "; " between them.
 struct ClaimRow : Row {
   ClaimKind kind;
-  const char* position;  // for SetUp()
+  const char* position;  // for FromPieces()
   const char* claims;
   PieceKind piece = PieceKind::kNone;  // only claims of this kind of piece
 };

@@ -1,4 +1,4 @@
-#include "tests/support/set_up.h"
+#include "tests/support/from_pieces.h"
 
 #include <cstdlib>
 #include <iostream>
@@ -14,13 +14,13 @@ namespace {
 constexpr std::string_view kBlackToMove = ", Black to move";
 
 [[noreturn]] void Refuse(std::string_view text, std::string_view why) {
-  std::cerr << "bad set-up in a test: " << text << ": " << why << '\n';
+  std::cerr << "bad pieces in a test: " << text << ": " << why << '\n';
   std::abort();
 }
 
 }  // namespace
 
-Position SetUp(std::string_view text) {
+Position FromPieces(std::string_view text) {
   if (text.find('/') != std::string_view::npos) return FromFen(text);
   ParsedPosition parsed;
   std::string_view pieces = text;

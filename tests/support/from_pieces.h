@@ -1,6 +1,6 @@
 // Positions by their pieces, as books list them.
-#ifndef ASSAY_TESTS_SUPPORT_SET_UP_H_
-#define ASSAY_TESTS_SUPPORT_SET_UP_H_
+#ifndef ASSAY_TESTS_SUPPORT_FROM_PIECES_H_
+#define ASSAY_TESTS_SUPPORT_FROM_PIECES_H_
 
 #include <string_view>
 
@@ -13,9 +13,9 @@ namespace testing_support {
 // White is to move unless the text ends in ", Black to move". No castling
 // rights. A text with a slash is read as a FEN. Ends the test program where
 // the text makes no position.
-Position SetUp(std::string_view text);
+Position FromPieces(std::string_view text);
 
 }  // namespace testing_support
 }  // namespace assay
 
-#endif  // ASSAY_TESTS_SUPPORT_SET_UP_H_
+#endif  // ASSAY_TESTS_SUPPORT_FROM_PIECES_H_

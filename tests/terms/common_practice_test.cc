@@ -3,9 +3,9 @@
 // feature and as little else as chess allows, and is also tried with the
 // colours swapped.
 #include "gtest/gtest.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/rows.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace {
@@ -23,8 +23,8 @@ class Pairs : public ::testing::TestWithParam<Pair> {
  protected:
   template <class Measure>
   void ExpectBetter(Measure measure) const {
-    const Position better = testing_support::SetUp(GetParam().better);
-    const Position worse = testing_support::SetUp(GetParam().worse);
+    const Position better = testing_support::FromPieces(GetParam().better);
+    const Position worse = testing_support::FromPieces(GetParam().worse);
     EXPECT_GT(measure(better, Side::kWhite), measure(worse, Side::kWhite));
     EXPECT_GT(measure(SwapColours(better), Side::kBlack),
               measure(SwapColours(worse), Side::kBlack));

@@ -7,9 +7,9 @@
 #include <cstdlib>
 
 #include "gtest/gtest.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/rows.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace {
@@ -18,7 +18,8 @@ namespace {
 Centipawns MaterialOf(const char* position) {
   Centipawns sum = 0;
   for (const Entry& entry :
-       testing_support::LedgerOf(testing_support::SetUp(position)).entries) {
+       testing_support::LedgerOf(testing_support::FromPieces(position))
+           .entries) {
     if (Info(entry.term).theme == Theme::kMaterial) sum += entry.value_cp;
   }
   return sum;

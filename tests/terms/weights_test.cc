@@ -6,9 +6,9 @@
 
 #include "gtest/gtest.h"
 #include "tests/support/bad_input.h"
+#include "tests/support/from_pieces.h"
 #include "tests/support/ledgers.h"
 #include "tests/support/rows.h"
-#include "tests/support/set_up.h"
 
 namespace assay {
 namespace {
@@ -158,7 +158,7 @@ TEST(EveryWeight, ChangesAScore) {
     changed.*(field.field) = changed.*(field.field) + Tapered{400, 400};
     bool differs = false;
     for (const char* text : kWithEveryWeight) {
-      const Position position = testing_support::SetUp(text);
+      const Position position = testing_support::FromPieces(text);
       differs |= ScoreOf(position, changed) != ScoreOf(position, Weights());
     }
     EXPECT_TRUE(differs) << field.name;
