@@ -188,7 +188,7 @@ TEST_P(Overs, SayTheResultFirst) {
 INSTANTIATE_TEST_SUITE_P(Positions, Overs, ::testing::ValuesIn(kOvers),
                          testing_support::NameOfRow());
 
-// Dead or not by CHECKS' rule: a mate exists with each of these.
+// With each of these there is a mate, though it may take help.
 TEST(Verdict, ClaimsNoDeadPositionWhereAMateExists) {
   for (const char* text : {"Kg1 Nb1 Nc3 v Kg8", "Kg1 Nb1 v Kg8 Nb8",
                            "Kg1 Bc1 v Kg8 Bc8", "Kg1 a2 v Kg8"}) {

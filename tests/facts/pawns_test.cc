@@ -1,5 +1,5 @@
-// Claims of weak pawns and of pawns that stand together: TERMS of the contract,
-// proto/assay/v1/claim.proto, row by row.
+// Claims of weak pawns and of pawns that stand together. Definitions are those of
+// the kinds in proto/assay/v1/claim.proto.
 #include "gtest/gtest.h"
 #include "tests/support/claims.h"
 
