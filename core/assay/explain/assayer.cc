@@ -61,7 +61,7 @@ Explanation Assayer::Explain(const Position& position,
   ClaimTable table;
   explanation.score_cp = ledger.score_cp;
   explanation.ledger = InWords(facts, ledger, table);
-  explanation.reasons = FindReasons(facts, explanation.ledger, table.claims());
+  explanation.reasons = FindReasons(facts, explanation.ledger, table);
   explanation.structure = DescribeStructure(facts, table);
   explanation.cautions = FindCautions(facts, table);
   explanation.verdict =

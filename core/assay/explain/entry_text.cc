@@ -87,14 +87,17 @@ std::string DiagonalToKing(const EntryClaims& claims) {
          ToString(squares[squares.size() - 1]);
 }
 
-std::string FileToKing(const Facts& facts, const EntryClaims& claims) {
+std::string FileToKing(const Facts& facts, const Entry& entry,
+                       const EntryClaims& claims) {
   const Claim* file = claims.Find(ClaimKind::kFileToKing);
   const bool open = claims.Has(ClaimKind::kOpenFile);
   std::string text = std::string(open ? "the open " : "the half-open ") +
                      FilesText(file->squares.ToSet());
   const Bitboard on_file = file->others.ToSet() & file->squares.ToSet();
   if (on_file != 0) {
-    const Square first = First(on_file);
+    // The one nearest to the side's first rank.
+    const Square first =
+        entry.side == Side::kWhite ? First(on_file) : Last(on_file);
     text += std::string(" with the ") +
             Name(facts.position().At(first).kind()) + " on " + ToString(first);
   }
@@ -109,10 +112,15 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
   switch (entry.term) {
     case TermId::kMaterial:
       return Material(claims);
+    // The side may have none of the pieces: the others' are then worth less.
     case TermId::kKnightPawns:
-      return "knights gain more from the own pawns";
+      return claims.Find(ClaimKind::kMaterial)->count > 0
+                 ? "knights gain more from the own pawns"
+                 : "the enemy knights have few pawns to lean on";
     case TermId::kRookPawns:
-      return "rooks are less hemmed in by own pawns";
+      return claims.Find(ClaimKind::kMaterial)->count > 0
+                 ? "rooks are less hemmed in by own pawns"
+                 : "the enemy rooks are hemmed in by many pawns";
     case TermId::kBishopPair:
       return "the bishop pair";
     case TermId::kDoubledPawns:
@@ -145,7 +153,7 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
     case TermId::kDiagonalToKing:
       return DiagonalToKing(claims);
     case TermId::kFileToKing:
-      return FileToKing(facts, claims);
+      return FileToKing(facts, entry, claims);
     case TermId::kSpace: {
       const Claim* space = claims.Find(ClaimKind::kSpace);
       return std::to_string(space->count) + " safe squares behind the pawns, " +

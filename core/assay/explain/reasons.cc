@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "assay/explain/group.h"
+#include "assay/facts/claim_makers.h"
 
 namespace assay {
 namespace {
@@ -76,11 +77,11 @@ Topic TopicOf(TermId term) {
 
 std::vector<Reason> FindReasons(const Facts& facts,
                                 const std::vector<ExplainedEntry>& ledger,
-                                const std::vector<Claim>& claims) {
+                                ClaimTable& table) {
   std::vector<Reason> reasons;
   for (int t = 0; t < kTopics; ++t) {
     const auto topic = static_cast<Topic>(t);
-    Group group{facts, claims, {}, 0};
+    Group group{facts, table.claims(), {}, 0};
     Reason reason;
     for (std::size_t i = 0; i < ledger.size(); ++i) {
       if (TopicOf(ledger[i].entry.term) != topic) continue;
@@ -94,8 +95,14 @@ std::vector<Reason> FindReasons(const Facts& facts,
     reason.phrase = PhraseOf(topic, group);
     reason.text = SentenceOf(topic, group);
     reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove &&
+                         topic != Topic::kPawnNumbers &&
                          reason.text != std::string(Name(group.favours())) +
                                             " has " + reason.phrase + ".";
+    if (topic == Topic::kKingSafety) {
+      // The sentence says where the king stands; its entries need not.
+      table.Add(MaterialClaim(facts, Other(group.favours()), PieceKind::kKing),
+                reason.claims);
+    }
     reasons.push_back(std::move(reason));
   }
   std::stable_sort(reasons.begin(), reasons.end(),

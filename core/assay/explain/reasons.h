@@ -11,10 +11,11 @@ namespace assay {
 
 // Groups all entries by what they are about, says each group in a sentence and
 // sorts by weight, heaviest first. Groups whose entries cancel to nothing are
-// left out, so the values still add up to the score.
+// left out, so the values still add up to the score. `table` has the ledger's
+// claims; what the sentences name besides is added to it.
 std::vector<Reason> FindReasons(const Facts& facts,
                                 const std::vector<ExplainedEntry>& ledger,
-                                const std::vector<Claim>& claims);
+                                ClaimTable& table);
 
 }  // namespace assay
 

@@ -116,30 +116,25 @@ std::string PawnNumbersSentence(const Group& group) {
                      (pawns == 1 ? ", " : "s, ") + Name(numbers.owner) + "'s " +
                      Name(numbers.kind) + (several ? "s " : " ");
   text += several ? "have " : "has ";
-  const bool many = pawns > kUsualPawns;
+  const std::string how_many = pawns > kUsualPawns ? "many"
+                               : pawns > 0         ? "few"
+                                                   : "no";
   if (numbers.kind == PieceKind::kKnight) {
-    return text + (many ? "many" : "few") + " pawns to lean on.";
+    return text + how_many + " pawns to lean on.";
   }
-  return text + (many ? "many" : "few") + " pawns in " +
-         (several ? "their way." : "its way.");
-}
-
-// Empty where the pawns only trouble the other side.
-std::string PawnNumbersPhrase(const Group& group) {
-  const PawnNumbers numbers = PawnNumbersOf(group);
-  if (!numbers.gains) return "";
-  return numbers.kind == PieceKind::kKnight
-             ? "many pawns for the knights to lean on"
-             : "few pawns in the way of the rooks";
+  return text + how_many + " pawns in " + (several ? "their way." : "its way.");
 }
 
 // --- bishop pair ---
 
 std::string BishopPairSentence(const Group& group) {
   const std::vector<const ExplainedEntry*> pairs = group.Good(group.favours());
+  if (pairs.empty()) {  // by weights that make the pair a burden
+    return std::string(Name(Other(group.favours()))) +
+           "'s bishop pair is no asset here.";
+  }
   std::string text =
       std::string(Name(group.favours())) + " has the bishop pair";
-  if (pairs.empty()) return text + ".";
   std::vector<std::string> breaks;
   int rams = 0;
   for (const std::uint32_t ref : pairs.front()->claims) {
@@ -212,9 +207,10 @@ std::string WeakPawnsSentence(const Group& group) {
   const Side better = group.favours();
   const std::vector<std::string> own = WeakPawns(group, better);
   const std::vector<std::string> other = WeakPawns(group, Other(better));
-  std::string text = std::string(Name(better)) +
-                     " has the sounder pawns: " + Name(Other(better)) +
-                     " has " + Join(other);
+  std::string text = std::string(Name(better)) + " has the sounder pawns";
+  if (!other.empty()) {
+    text += std::string(": ") + Name(Other(better)) + " has " + Join(other);
+  }
   if (!own.empty()) {
     text += std::string(", ") + Name(better) + " " + Join(own);
   }
@@ -307,10 +303,11 @@ std::string ActivitySentence(const Group& group) {
                       UsefulSquares(group, *best));
   }
   if (worst != nullptr) {
-    // "only" is said where the two stand side by side.
+    // "only" is said where the two stand side by side and it has some.
+    const bool has_some = group.Find(*worst, ClaimKind::kScope)->count > 0;
     details.push_back(std::string(Name(worse)) + "'s " +
                       PieceWithScope(group, *worst) + " has " +
-                      (best != nullptr ? "only " : "") +
+                      (best != nullptr && has_some ? "only " : "") +
                       UsefulSquares(group, *worst));
   }
   for (const ExplainedEntry* entry : bad) {
@@ -381,9 +378,11 @@ std::string PhraseOf(Topic topic, const Group& group) {
     case Topic::kMaterial:
       return MaterialPhrase(group);
     case Topic::kPawnNumbers:
-      return PawnNumbersPhrase(group);
+      return "";  // too fine a point for a summary
     case Topic::kBishopPair:
-      return "the bishop pair";
+      return group.Good(group.favours()).empty()
+                 ? "nothing to fear from the bishop pair"
+                 : "the bishop pair";
     case Topic::kWeakPawns:
       return "the sounder pawns";
     case Topic::kPassedPawns:

@@ -6,6 +6,8 @@
 namespace assay {
 namespace {
 
+constexpr Bitboard kCentralPair = FileMask(3) | FileMask(4);
+
 // Rams of files c to f: "d4 against d5".
 std::string RamsText(const Facts& facts) {
   std::vector<std::string> rams;
@@ -14,6 +16,12 @@ std::string RamsText(const Facts& facts) {
                    ToString(First(Forward(Side::kWhite, Bit(pawn)))));
   }
   return Join(rams);
+}
+
+// Whose centre is mobile: the side with more than one pawn there.
+Side OwnerOfMobileCentre(const Facts& facts) {
+  const Bitboard white = facts.Pawns(Side::kWhite).pawns & kCentralPair;
+  return HasMany(white) ? Side::kWhite : Side::kBlack;
 }
 
 std::string NoteOf(const Facts& facts, const Claim& centre) {
@@ -30,12 +38,9 @@ std::string NoteOf(const Facts& facts, const Claim& centre) {
              SquaresText(centre.squares.ToSet()) + " and " +
              SquaresText(centre.others.ToSet()) + ".";
     case Centre::kMobile: {
-      const Bitboard central = FileMask(3) | FileMask(4);
-      const bool white =
-          PopCount(facts.Pawns(Side::kWhite).pawns & central) > 1;
-      const Side owner = white ? Side::kWhite : Side::kBlack;
+      const Side owner = OwnerOfMobileCentre(facts);
       return std::string(Name(owner)) + "'s centre pawns on " +
-             SquaresText(facts.Pawns(owner).pawns & central) +
+             SquaresText(facts.Pawns(owner).pawns & kCentralPair) +
              " are not held up by rams.";
     }
     case Centre::kUnresolved:
@@ -56,6 +61,11 @@ Structure DescribeStructure(const Facts& facts, ClaimTable& table) {
     for (const Square pawn : Each(facts.CentreRams(Side::kWhite))) {
       table.Add(RamClaim(Side::kWhite, pawn), structure.claims);
     }
+  }
+  if (facts.centre() == Centre::kMobile) {
+    table.Add(
+        MaterialClaim(facts, OwnerOfMobileCentre(facts), PieceKind::kPawn),
+        structure.claims);
   }
   structure.notes.push_back(NoteOf(facts, centre));
   return structure;

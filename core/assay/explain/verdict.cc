@@ -93,6 +93,8 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   Verdict verdict;
   if (IsOver(facts, verdict, table)) return verdict;
   for (const Reason& reason : reasons) Merge(reason.claims, verdict.claims);
+  // Weights may be such that nothing counts; whose move it is always holds.
+  if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
   const Centipawns size = std::abs(score_cp);
   if (size < kSlightFrom) {
     verdict.nag = EqualNag(facts, reasons);

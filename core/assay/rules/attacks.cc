@@ -112,7 +112,9 @@ void BuildLines() {
 
 }  // namespace
 
-Tables tables;
+// Initialised with constants: an initialiser run before main() might come after
+// a static of another file has built the tables, and would wipe them.
+Tables tables{};
 
 void Build(bool use_pext) {
   tables.use_pext = use_pext;

@@ -45,7 +45,9 @@ void AddPawnCorrection(const Facts& facts, TermId term, PieceKind kind,
                   PawnUnits(facts, Side::kBlack, kind);
   if (net == 0) return;
   const Tapered value = Scale(weight, net, pawns_per_weight);
-  const Side side = value.midgame >= 0 ? Side::kWhite : Side::kBlack;
+  // A weight may be of the ending alone.
+  const int decides = value.midgame != 0 ? value.midgame : value.endgame;
+  const Side side = decides >= 0 ? Side::kWhite : Side::kBlack;
   sink.Add(term, side, value * Sign(side), [&](Details& details) {
     details.Squares(facts.Own(side, kind));
     details.Add(MaterialClaim(facts, side, kind));

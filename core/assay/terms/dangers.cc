@@ -1,0 +1,92 @@
+// What can be taken, pinned, shut in or chased. A static evaluation cannot see
+// the reply, so these weigh a part of what is at stake: about a quarter where
+// the opponent is to move, little where the owner is.
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
+#include "assay/terms/sink.h"
+
+namespace assay {
+namespace {
+
+constexpr int kPawnsWorth = 100;
+
+template <class Sink>
+void AddHanging(const Facts& facts, const Weights& weights, Side side,
+                Sink& sink) {
+  const Position& position = facts.position();
+  const bool own_move = position.side_to_move() == side;
+  if (own_move && position.InCheck()) return;
+  for (const Square square : Each(AttackedPieces(facts, side))) {
+    const int gain = ExchangeValueOf(position, square);
+    if (gain > 0) {
+      sink.Add(TermId::kHanging, side,
+               Scale(own_move ? weights.hanging_own_move : weights.hanging,
+                     gain, kPawnsWorth),
+               [&](Details& details) {
+                 details.Squares(Bit(square));
+                 details.Add(HangingClaim(side, square, gain));
+                 details.Add(AttackCountClaim(facts, Other(side), square));
+               });
+    }
+    const PieceKind kind = position.At(square).kind();
+    if (kind != PieceKind::kPawn && IsTrapped(facts, square)) {
+      sink.Add(TermId::kTrapped, side, weights.trapped,
+               [&](Details& details) {
+                 details.Squares(Bit(square));
+                 details.Add(
+                     SquaresClaim(ClaimKind::kTrapped, side, Bit(square)));
+               });
+    }
+  }
+}
+
+template <class Sink>
+void AddPins(const Facts& facts, const Weights& weights, Side side,
+             Sink& sink) {
+  for (const Square pinned : Each(facts.Pinned(side))) {
+    sink.Add(TermId::kPinned, side, weights.pinned, [&](Details& details) {
+      details.Squares(Bit(pinned));
+      for (const Pin& pin : FindPins(facts.position(), side)) {
+        if (pin.pinned == pinned) details.Add(PinnedClaim(side, pin));
+      }
+    });
+  }
+}
+
+template <class Sink>
+void AddEarlyQueen(const Facts& facts, const Weights& weights, Side side,
+                   Sink& sink) {
+  for (const Square queen : Each(facts.Own(side, PieceKind::kQueen))) {
+    const int chasers = EarlyQueenChasers(facts, side, queen);
+    if (chasers <= 0) continue;
+    sink.Add(TermId::kEarlyQueen, side, weights.early_queen * chasers,
+             [&](Details& details) {
+               details.Squares(Bit(queen));
+               details.Add(EarlyQueenClaim(side, queen, chasers));
+             });
+  }
+}
+
+}  // namespace
+
+template <class Sink>
+void AddDangers(const Facts& facts, const Weights& weights, Sink& sink) {
+  for (const Side side : kSides) {
+    AddHanging(facts, weights, side, sink);
+    for (const Square square : Each(LoosePieces(facts, side))) {
+      sink.Add(TermId::kLoosePiece, side, weights.loose_piece,
+               [&](Details& details) {
+                 details.Squares(Bit(square));
+                 details.Add(
+                     SquaresClaim(ClaimKind::kLoose, side, Bit(square)));
+               });
+    }
+    AddPins(facts, weights, side, sink);
+    AddEarlyQueen(facts, weights, side, sink);
+  }
+}
+
+ASSAY_INSTANTIATE_THEME(AddDangers);
+
+}  // namespace assay

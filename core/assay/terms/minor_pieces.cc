@@ -1,0 +1,127 @@
+// Knights and bishops: outposts, bad bishops, and which of them suits the
+// centre.
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/pieces.h"
+#include "assay/facts/routes.h"
+#include "assay/terms/sink.h"
+
+namespace assay {
+namespace {
+
+// Moves that a piece is given to reach an outpost.
+constexpr int kOutpostMoves = 2;
+
+Bitboard Minors(const Facts& facts, Side side) {
+  return facts.Own(side, PieceKind::kKnight) |
+         facts.Own(side, PieceKind::kBishop);
+}
+
+template <class Sink>
+void AddOutposts(const Facts& facts, const Weights& weights, Side side,
+                 Sink& sink) {
+  const Bitboard outposts = facts.Pawns(side).outposts;
+  if (outposts == 0) return;
+  for (const Square square : Each(outposts & Minors(facts, side))) {
+    const bool knight =
+        Contains(facts.Own(side, PieceKind::kKnight), square);
+    const Bitboard contesting = OutpostContesters(facts, side, square);
+    Tapered value = knight ? weights.knight_outpost : weights.bishop_outpost;
+    if (contesting == 0) value = value + weights.outpost_uncontested;
+    sink.Add(TermId::kOutpost, side, value, [&](Details& details) {
+      details.Squares(Bit(square));
+      details.Add(SquaresClaim(ClaimKind::kOutpost, side, Bit(square)));
+      if (contesting != 0) {
+        details.Add(SquaresClaim(ClaimKind::kContestable, side, Bit(square),
+                                 contesting));
+      }
+    });
+  }
+  const Bitboard goals = outposts & ~facts.position().Occupied();
+  if (goals == 0) return;
+  for (const Square from : Each(Minors(facts, side) & ~outposts)) {
+    const Reach reach(facts, from, kOutpostMoves);
+    const Bitboard reached =
+        goals & (reach.NewAfter(1) | reach.NewAfter(kOutpostMoves));
+    if (reached == 0) continue;
+    sink.Add(TermId::kOutpostInReach, side, weights.outpost_in_reach,
+             [&](Details& details) {
+               const Bitboard at_once = goals & reach.NewAfter(1);
+               const Square goal = First(at_once != 0 ? at_once : reached);
+               Claim claim = SquaresClaim(ClaimKind::kOutpostRoute, side, 0);
+               claim.squares = reach.RoutesTo(goal, 1).front();
+               details.Squares(claim.squares.ToSet());
+               details.Add(claim);
+             });
+  }
+}
+
+template <class Sink>
+void AddBadBishops(const Facts& facts, const Weights& weights, Side side,
+                   Sink& sink) {
+  for (const Square bishop : Each(facts.Own(side, PieceKind::kBishop))) {
+    const Bitboard pawns = BadBishopPawns(facts, side, bishop);
+    if (pawns == 0) continue;
+    sink.Add(TermId::kBadBishop, side, weights.bad_bishop * PopCount(pawns),
+             [&](Details& details) {
+               details.Squares(Bit(bishop) | pawns);
+               details.Add(BadBishopClaim(side, bishop, pawns));
+             });
+  }
+}
+
+// One side has knights where the other has bishops: rams decide whom it suits.
+template <class Sink>
+void AddKnightForBishop(const Facts& facts, const Weights& weights,
+                        Sink& sink) {
+  const auto surplus = [&](PieceKind kind) {
+    return PopCount(facts.Own(Side::kWhite, kind)) -
+           PopCount(facts.Own(Side::kBlack, kind));
+  };
+  const int knights = surplus(PieceKind::kKnight);
+  const int bishops = surplus(PieceKind::kBishop);
+  if (knights * bishops >= 0) return;
+  const int exchanged = knights > 0 ? std::min(knights, -bishops)
+                                    : -std::min(-knights, bishops);
+  const int rams = PopCount(facts.CentreRams(Side::kWhite));
+  if (rams == 1) return;
+  const int net = exchanged * (rams - 1);
+  const Side side = net > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kKnightForBishop, side,
+           weights.knight_for_bishop_ram * (net > 0 ? net : -net),
+           [&](Details& details) {
+             const PieceKind kind =
+                 rams > 1 ? PieceKind::kKnight : PieceKind::kBishop;
+             details.Squares(facts.Own(side, kind));
+             details.Add(MaterialClaim(facts, side, PieceKind::kKnight));
+             details.Add(MaterialClaim(facts, side, PieceKind::kBishop));
+             details.Add(CentreClaim(facts));
+             for (const Square pawn : Each(facts.CentreRams(Side::kWhite))) {
+               details.Add(RamClaim(Side::kWhite, pawn));
+             }
+           });
+}
+
+}  // namespace
+
+template <class Sink>
+void AddMinorPieces(const Facts& facts, const Weights& weights, Sink& sink) {
+  for (const Side side : kSides) {
+    AddOutposts(facts, weights, side, sink);
+    AddBadBishops(facts, weights, side, sink);
+    const Bitboard rim =
+        facts.Own(side, PieceKind::kKnight) & (kFileA | kFileH);
+    for (const Square knight : Each(rim)) {
+      sink.Add(TermId::kKnightOnRim, side, weights.knight_on_rim,
+               [&](Details& details) {
+                 details.Squares(Bit(knight));
+                 details.Add(
+                     SquaresClaim(ClaimKind::kKnightRim, side, Bit(knight)));
+               });
+    }
+  }
+  AddKnightForBishop(facts, weights, sink);
+}
+
+ASSAY_INSTANTIATE_THEME(AddMinorPieces);
+
+}  // namespace assay

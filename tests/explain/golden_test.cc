@@ -1,0 +1,63 @@
+// Whole explanations, kept as text for people to read: a change of any wording
+// or value shows as a difference in review. `tests/explain/update_golden`
+// writes them anew. The first line of each file is the position explained; the
+// positions are our own.
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "assay/explain/assayer.h"
+#include "assay/explain/text.h"
+#include "gtest/gtest.h"
+#include "tests/support/printers.h"
+
+namespace assay {
+namespace {
+
+std::vector<std::string> GoldenFiles() {
+  std::vector<std::string> files;
+  for (const auto& file :
+       std::filesystem::directory_iterator(ASSAY_GOLDEN_DIR)) {
+    if (file.path().extension() == ".txt") files.push_back(file.path());
+  }
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+// "bishop_pair.txt" becomes "BishopPair".
+std::string NameOf(const ::testing::TestParamInfo<std::string>& info) {
+  std::string name;
+  bool upper = true;
+  for (const char c : std::filesystem::path(info.param).stem().string()) {
+    if (c != '_') name += upper ? static_cast<char>(std::toupper(c)) : c;
+    upper = c == '_';
+  }
+  return name;
+}
+
+class Golden : public ::testing::TestWithParam<std::string> {};
+
+TEST_P(Golden, ExplanationIsUnchanged) {
+  std::ifstream file(GetParam());
+  std::stringstream content;
+  content << file.rdbuf();
+  const std::string golden = content.str();
+  const std::string fen = golden.substr(0, golden.find('\n'));
+  TextStyle style;
+  style.ledger = true;
+  EXPECT_EQ(ToText(Assayer().Explain(testing_support::FromFen(fen)), style),
+            golden)
+      << "if this is meant, run tests/explain/update_golden";
+}
+
+INSTANTIATE_TEST_SUITE_P(Positions, Golden, ::testing::ValuesIn(GoldenFiles()),
+                         NameOf);
+
+TEST(GoldenFiles, AreThere) { EXPECT_GE(GoldenFiles().size(), 10U); }
+
+}  // namespace
+}  // namespace assay
