@@ -3,6 +3,7 @@
 
 #include "assay/facts/claim_lists.h"
 #include "assay/terms/ledger.h"
+#include "assay/terms/sink.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -59,6 +60,34 @@ void EveryClaim(benchmark::State& state) {
   });
 }
 BENCHMARK(EveryClaim);
+
+// One theme alone, on facts that are there already.
+using Theme = void (*)(const Facts&, const Weights&, ScoreSink&);
+
+void ScoreTheme(benchmark::State& state, Theme theme) {
+  static const auto& all_facts =
+      *new std::vector<Facts>(Positions().begin(), Positions().end());
+  const Weights weights;
+  std::size_t at = 0;
+  for (auto _ : state) {
+    const Facts& facts = all_facts[at];
+    ScoreSink sink(facts.phase());
+    theme(facts, weights, sink);
+    benchmark::DoNotOptimize(sink.score_cp());
+    at = at + 1 == all_facts.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK_CAPTURE(ScoreTheme, material, AddMaterial<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, pawns, AddPawns<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, passed_pawns, AddPassedPawns<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, pieces, AddPieces<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, minor_pieces, AddMinorPieces<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, rooks, AddRooks<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, dangers, AddDangers<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, king, AddKing<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, space_and_time, AddSpaceAndTime<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, endings, AddEndings<ScoreSink>);
 
 // The two paths must agree on every position before either is timed.
 void CheckAnswers() {

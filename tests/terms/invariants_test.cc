@@ -8,6 +8,7 @@
 #include "gtest/gtest.h"
 #include "tests/support/claims.h"
 #include "tests/support/ledgers.h"
+#include "tests/support/questions.h"
 #include "tests/support/random_play.h"
 
 namespace assay {
@@ -101,16 +102,29 @@ TEST_P(RandomLedgers, AreNegatedForTheOtherSide) {
   });
 }
 
-// None of the present terms names a wing; a king's castling right is no part of
-// any value.
+// A king on d1, or a queen there, is another thing than one on e1: these two
+// terms are about start squares, and are left out.
+std::vector<Entry> WithoutStartSquares(const Ledger& ledger) {
+  std::vector<Entry> kept;
+  for (const Entry& entry : ledger.entries) {
+    if (entry.term != TermId::kUncastled && entry.term != TermId::kEarlyQueen) {
+      kept.push_back(entry);
+    }
+  }
+  return kept;
+}
+
 TEST_P(RandomLedgers, AreTheSameOnTheOtherWing) {
   OnEach(kPositions, [](const Position& position) {
     const auto mirrored = [](const Entry& entry) {
       return Seen{entry.term, entry.side, entry.value_cp,
                   FlipFiles(entry.squares)};
     };
-    EXPECT_EQ(AllSeen(LedgerOf(MirrorFiles(position)), AsItIs),
-              AllSeen(LedgerOf(WithoutCastling(position)), mirrored));
+    Ledger there = LedgerOf(MirrorFiles(position));
+    Ledger here = LedgerOf(WithoutCastling(position));
+    there.entries = WithoutStartSquares(there);
+    here.entries = WithoutStartSquares(here);
+    EXPECT_EQ(AllSeen(there, AsItIs), AllSeen(here, mirrored));
   });
 }
 
@@ -133,8 +147,7 @@ TEST_P(RandomLedgers, ClaimOnlyWhatHolds) {
     const Ledger ledger = LedgerOf(position);
     const std::vector<Claim> all = AllClaims(Facts(position));
     for (const Claim& claim : ledger.claims) {
-      if (claim.kind == ClaimKind::kControl ||
-          claim.kind == ClaimKind::kAttackCount) {
+      if (testing_support::TakesAQuestion(claim.kind)) {
         continue;
       }
       EXPECT_NE(std::find(all.begin(), all.end(), claim), all.end())

@@ -34,7 +34,7 @@ TEST(ParseWeights, ReadsWhatToTextWrites) {
   int value = -10000;
   for (const WeightField& field : WeightFields()) {
     weights.*(field.field) = {value, -value};
-    value += 501;
+    value += 201;
   }
   const absl::StatusOr<Weights> read = ParseWeights(ToText(weights));
   ASSERT_TRUE(read.ok()) << read.status();
@@ -55,8 +55,8 @@ struct GoodText : testing_support::Row {
 };
 
 constexpr GoodText kGoodTexts[] = {
-    {{"Empty"}, "", {8, 4}},
-    {{"OnlyComments"}, "# nothing\n  # here\n", {8, 4}},
+    {{"Empty"}, "", Weights().tempo},
+    {{"OnlyComments"}, "# nothing\n  # here\n", Weights().tempo},
     {{"CommentAfterAWeight"}, "tempo 1 2 # why", {1, 2}},
     {{"BlanksAndTabs"}, "\n  tempo\t1   2  \n\n", {1, 2}},
     {{"WindowsLineEnds"}, "tempo 1 2\r\npawn 100 100\r\n", {1, 2}},
@@ -150,6 +150,12 @@ constexpr const char* kWithEveryWeight[] = {
     "Kg2 Bc1 Bf1 Ra1 a2 b3 c4 d5 e6 f7 v Kh8 Rd8 Ne7 Nd6 h4",
     "Kg1 Qd1 Re1 e4 f2 h2 v Kg8 Qd8 Rf8 d6 e5 h7",
     "Kh1 Nb1 c3 d2 a7 v Kg8 Ra8 Qd8 Nf6 f3 g4",
+    "Kg1 a2 c4 d4 f2 g2 h2 v Kg8 a7 b7 e6 f7 g7 h7",
+    "Kg1 Bb5 Na4 Rd1 Rd7 c4 v Kh8 h7",
+    "Ke1 Nd2 Qd1 v Kg8 Bb4 Qd8",
+    "Kg1 Bh7 f2 v Kg7 Rh8 f7 g6",
+    "Kg1 f2 g2 h2 v Kg8 Qh4 Ng4 Re8",
+    "Ke6 e5 v Ke8",
 };
 
 TEST(EveryWeight, ChangesAScore) {

@@ -21,7 +21,7 @@ std::string GainText(int value) {
   if (value >= 900) return "a queen's worth";
   if (value >= 450) return "a rook's worth";
   if (value >= 300) return "a piece's worth";
-  if (value >= 150) return "the exchange or so";
+  if (value >= 150) return "about two pawns' worth";
   return "a pawn's worth";
 }
 
@@ -30,7 +30,7 @@ std::vector<Hanging> FindHanging(const Facts& facts, Side side) {
   std::vector<Hanging> hanging;
   if (position.side_to_move() == side && position.InCheck()) return hanging;
   for (const Square square : Each(AttackedPieces(facts, side))) {
-    const int value = ExchangeValueOf(position, square);
+    const int value = ExchangeValueOf(facts, square);
     if (value > 0) hanging.push_back({square, value});
   }
   std::stable_sort(
@@ -53,9 +53,7 @@ Caution HangingCaution(const Facts& facts, Side side, const Hanging& hanging,
       GainText(hanging.value) +
       (at_once ? ", and it is " + std::string(Name(taker)) + "'s move."
                : std::string(" unless ") + Name(side) + " acts.");
-  Claim claim = SquaresClaim(ClaimKind::kHanging, side, Bit(hanging.square));
-  claim.count = hanging.value;
-  table.Add(claim, caution.claims);
+  table.Add(HangingClaim(side, hanging.square, hanging.value), caution.claims);
   table.Add(ToMoveClaim(facts), caution.claims);
   return caution;
 }

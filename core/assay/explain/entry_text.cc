@@ -21,6 +21,8 @@ class EntryClaims {
     return nullptr;
   }
   bool Has(ClaimKind kind) const { return Find(kind) != nullptr; }
+  const Claim* begin() const { return begin_; }
+  const Claim* end() const { return end_; }
 
  private:
   const Claim* begin_;
@@ -104,6 +106,69 @@ std::string FileToKing(const Facts& facts, const Entry& entry,
   return text;
 }
 
+// "knight on f6".
+std::string PieceOn(const Facts& facts, Bitboard square) {
+  return std::string(Name(facts.position().At(First(square)).kind())) + " on " +
+         SquaresText(square);
+}
+
+const char* WingText(Bitboard pawns) {
+  return FileOf(First(pawns)) < 4 ? "queenside" : "kingside";
+}
+
+std::string Outpost(const Facts& facts, const Entry& entry,
+                    const EntryClaims& claims) {
+  const std::string kind =
+      Name(facts.position().At(First(entry.squares)).kind());
+  return "a " + kind + " on the outpost " + SquaresText(entry.squares) +
+         (claims.Has(ClaimKind::kContestable) ? "" : " that no piece contests");
+}
+
+std::string OutpostInReach(const Facts& facts, const EntryClaims& claims) {
+  Bitboard goals = 0;
+  Square from = kNoSquare;
+  for (const Claim& claim : claims) {
+    from = claim.squares[0];
+    goals |= Bit(claim.squares[claim.squares.size() - 1]);
+  }
+  return "a " + PieceOn(facts, Bit(from)) + " within reach of the " +
+         (HasMany(goals) ? "outposts " : "outpost ") + SquaresText(goals);
+}
+
+std::string KnightForBishop(const EntryClaims& claims) {
+  const Claim* material = claims.Find(ClaimKind::kMaterial);
+  // The first claim is of the knights: more of them, or more bishops.
+  const bool knights = material->count > material->other_count;
+  return knights ? "knights in a locked centre"
+                 : "bishops with no locked pawns in the centre";
+}
+
+std::string Hanging(const Facts& facts, const Entry& entry,
+                    const EntryClaims& claims) {
+  const Claim* counts = claims.Find(ClaimKind::kAttackCount);
+  return "a hanging " + PieceOn(facts, entry.squares) + " (" +
+         NumberText(counts->count) +
+         (counts->count == 1 ? " attacker, " : " attackers, ") +
+         NumberText(counts->other_count) +
+         (counts->other_count == 1 ? " defender)" : " defenders)");
+}
+
+std::string KingAttackersText(const Facts& facts, const Entry& entry,
+                              const EntryClaims& claims) {
+  const Bitboard attackers =
+      entry.squares & ~facts.Own(entry.side, PieceKind::kKing);
+  std::string text =
+      NumberText(PopCount(attackers)) + " enemy pieces trained on it";
+  Bitboard weak = 0;
+  for (const Claim& claim : claims) {
+    if (claim.kind == ClaimKind::kControl) weak |= claim.squares.ToSet();
+  }
+  if (weak != 0) {
+    text += ", " + SquaresText(weak) + " guarded by the king alone";
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string EntryPhrase(const Facts& facts, const Entry& entry,
@@ -161,6 +226,96 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
     }
     case TermId::kTempo:
       return "the move";
+    case TermId::kHangingPawns:
+      return "hanging pawns on " + SquaresText(entry.squares);
+    case TermId::kChainBase:
+      return "a chain base on " + SquaresText(entry.squares) + " that " +
+             BreakText(*claims.Find(ClaimKind::kLeverMove)) + " can attack";
+    case TermId::kPawnIslands: {
+      const Claim* islands = claims.Find(ClaimKind::kIslands);
+      return NumberText(islands->count) + " pawn islands against " +
+             NumberText(islands->other_count);
+    }
+    case TermId::kCandidate:
+      return "a candidate passed pawn on " + SquaresText(entry.squares);
+    case TermId::kWingMajority: {
+      const Claim* majority = claims.Find(ClaimKind::kMajority);
+      return "a " + std::string(WingText(entry.squares)) + " majority, " +
+             NumberText(majority->count) + " to " +
+             NumberText(majority->other_count);
+    }
+    case TermId::kHole:
+      return "a hole on " + SquaresText(entry.squares);
+    case TermId::kOutpost:
+      return Outpost(facts, entry, claims);
+    case TermId::kOutpostInReach:
+      return OutpostInReach(facts, claims);
+    case TermId::kBadBishop: {
+      const Claim* bad = claims.Find(ClaimKind::kBadBishop);
+      return "a bad bishop on " + ToString(bad->squares[0]) +
+             " (fixed pawns on " + SquaresText(bad->others.ToSet()) + ")";
+    }
+    case TermId::kKnightForBishop:
+      return KnightForBishop(claims);
+    case TermId::kKnightOnRim:
+      return "a knight on the rim on " + SquaresText(entry.squares);
+    case TermId::kRookOnFile:
+      return "a rook on the " +
+             std::string(claims.Has(ClaimKind::kOpenFile) ? "open "
+                                                          : "half-open ") +
+             FilesText(entry.squares) + " (" + SquaresText(entry.squares) + ")";
+    case TermId::kSeventhRank:
+      return "a rook on the seventh rank (" + SquaresText(entry.squares) + ")";
+    case TermId::kDoubledRooks:
+      return "doubled rooks on the " + FilesText(entry.squares);
+    case TermId::kRookBehindPasser: {
+      const Claim* behind = claims.Find(ClaimKind::kRookBehind);
+      return "a rook on " + ToString(behind->squares[0]) +
+             " behind the passed pawn on " + ToString(behind->others[0]);
+    }
+    case TermId::kHanging:
+      return Hanging(facts, entry, claims);
+    case TermId::kLoosePiece:
+      return "a loose " + PieceOn(facts, entry.squares);
+    case TermId::kPinned: {
+      const Claim* pin = claims.Find(ClaimKind::kPinned);
+      return "a pinned " + PieceOn(facts, entry.squares) + " (by the " +
+             PieceOn(facts, Bit(pin->others[0])) + ")";
+    }
+    case TermId::kTrapped:
+      return "a trapped " + PieceOn(facts, entry.squares);
+    case TermId::kKingAttackers:
+      return KingAttackersText(facts, entry, claims);
+    case TermId::kUncastled:
+      return "the king not castled";
+    case TermId::kKingActivity: {
+      const Claim* distance = claims.Find(ClaimKind::kKingDistance);
+      return "the king on " + ToString(distance->squares[0]) +
+             " nearer to the centre";
+    }
+    case TermId::kCentreControl:
+      return "more control of the centre";
+    case TermId::kUndeveloped: {
+      const Claim* home = claims.Find(ClaimKind::kUndeveloped);
+      return (home->count == 1 ? "a minor piece at home on "
+                               : "minor pieces at home on ") +
+             SquaresText(home->squares.ToSet());
+    }
+    case TermId::kEarlyQueen: {
+      const Claim* queen = claims.Find(ClaimKind::kEarlyQueen);
+      return "a queen out early on " + ToString(queen->squares[0]) + " (" +
+             NumberText(queen->count) + " can chase it)";
+    }
+    case TermId::kExactResult:
+      return "the exact result";
+    case TermId::kWrongBishop:
+      return "a bishop that does not control the corner";
+    case TermId::kOppositeBishops:
+      return "bishops of opposite colours";
+    case TermId::kRookEnding:
+      return "a rook ending, hard to win";
+    case TermId::kTooLittleToWin:
+      return "too little left to win with";
     case TermId::kDeadPosition:
       return "nobody can mate with what is left";
   }

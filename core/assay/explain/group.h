@@ -16,14 +16,21 @@ enum class Topic : std::uint8_t {
   kPawnNumbers,  // what the number of pawns does for knights and rooks
   kBishopPair,
   kWeakPawns,
+  kHoles,
   kPassedPawns,
   kActivity,
+  kMinorPieces,
+  kRooks,
+  kDangers,
   kKingSafety,
+  kKingActivity,
   kSpace,
+  kCentre,
+  kDevelopment,
   kMove,
-  kDeadPosition,
+  kEnding,
 };
-inline constexpr int kTopics = static_cast<int>(Topic::kDeadPosition) + 1;
+inline constexpr int kTopics = static_cast<int>(Topic::kEnding) + 1;
 
 Topic TopicOf(TermId term);
 

@@ -200,6 +200,18 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
                                             : "a pawn left behind on ") +
                       SquaresText(left_behind));
   }
+  for (const ExplainedEntry* entry : weak) {
+    const TermId term = entry->entry.term;
+    if (term == TermId::kHangingPawns || term == TermId::kChainBase) {
+      phrases.push_back(entry->phrase);
+    }
+  }
+  // Islands are worth a word only where nothing else is said.
+  for (const ExplainedEntry* entry : weak) {
+    if (entry->entry.term == TermId::kPawnIslands && phrases.empty()) {
+      phrases.push_back(entry->phrase);
+    }
+  }
   return phrases;
 }
 
@@ -223,8 +235,10 @@ std::vector<std::string> PassedPawns(const Group& group, Side side) {
   Bitboard plain = 0;
   for (const ExplainedEntry* entry : group.Good(side)) {
     const bool more_to_say =
+        entry->entry.term != TermId::kPassedPawn ||
         group.Find(*entry, ClaimKind::kProtectedPassed) != nullptr ||
         group.Find(*entry, ClaimKind::kBlockade) != nullptr;
+    if (more_to_say && phrases.size() >= kMostDetails) continue;
     if (more_to_say) {
       phrases.push_back(entry->phrase);
     } else {
@@ -324,9 +338,89 @@ std::string ActivitySentence(const Group& group) {
   return text + ".";
 }
 
+// A headline about one side, its own details after a colon, and what speaks for
+// the same on the other side: "White's rooks are the better placed: a rook on
+// the open c-file; Black has ...".
+std::string Contrast(const Group& group, Side about,
+                     const std::string& headline) {
+  const Side better = group.favours();
+  const bool praises = about == better;
+  const std::vector<std::string> own =
+      Phrases(praises ? group.Good(about) : group.Bad(about));
+  const std::vector<std::string> other =
+      Phrases(praises ? group.Bad(Other(about)) : group.Good(Other(about)));
+  std::string text = headline;
+  if (!own.empty()) text += ": " + Join(own);
+  if (!other.empty()) {
+    text += std::string(own.empty() ? ": " : "; ") + Name(Other(about)) +
+            " has " + Join(other);
+  }
+  return text + ".";
+}
+
+std::string HolesSentence(const Group& group) {
+  const Side worse = Other(group.favours());
+  Bitboard holes = 0;
+  for (const ExplainedEntry* entry : group.Bad(worse)) {
+    if (PopCount(holes) < static_cast<int>(kMostDetails)) {
+      holes |= entry->entry.squares;
+    }
+  }
+  return std::string(Name(worse)) + " has " +
+         (HasMany(holes) ? "holes on " : "a hole on ") + SquaresText(holes) +
+         " that " + Name(group.favours()) + "'s pieces can use.";
+}
+
+std::string CentreSentence(const Group& group) {
+  int own = 0;
+  int other = 0;
+  for (const std::uint32_t ref : group.entries.front()->claims) {
+    own += group.claims[ref].count;
+    other += group.claims[ref].other_count;
+  }
+  return std::string(Name(group.favours())) +
+         " has more control of the centre: it attacks d4, e4, d5 and e5 " +
+         std::to_string(own) + " times in all, " +
+         Name(Other(group.favours())) + " " + std::to_string(other) + ".";
+}
+
+std::string KingActivitySentence(const Group& group) {
+  const Side better = group.favours();
+  const auto where = [&](Side side) {
+    return ToString(group.facts.position().King(side));
+  };
+  return std::string(Name(better)) + "'s king on " + where(better) +
+         " is nearer to the centre than the king on " + where(Other(better)) +
+         ".";
+}
+
+std::string EndingSentence(const Group& group) {
+  const Entry& entry = group.entries.front()->entry;
+  const std::string ahead = Name(entry.side);
+  switch (entry.term) {
+    case TermId::kExactResult:
+      return entry.value_cp * Sign(entry.side) > 0
+                 ? ahead + "'s pawn wins by force."
+                 : "The pawn cannot be forced through: the ending is drawn.";
+    case TermId::kWrongBishop:
+      return "A draw: " + ahead +
+             "'s bishop does not control the promotion square, and the enemy "
+             "king holds the corner.";
+    case TermId::kOppositeBishops:
+      return "Bishops of opposite colours make the ending drawish.";
+    case TermId::kRookEnding:
+      return "Rook endings with so little between the sides are often drawn.";
+    case TermId::kTooLittleToWin:
+      return ahead + " has no pawns and too little more to win with.";
+    default:
+      return "Neither side can mate with what is left.";
+  }
+}
+
 // --- king, space ---
 
-// A moved flank pawn goes without saying where its file already lacks shelter.
+// A moved flank pawn goes without saying where its file already lacks shelter,
+// and so does a king that has not castled, since the sentence opens with it.
 std::vector<const ExplainedEntry*> WithoutRepeats(
     const Group& group, const std::vector<const ExplainedEntry*>& entries) {
   Bitboard gaps = 0;
@@ -338,6 +432,7 @@ std::vector<const ExplainedEntry*> WithoutRepeats(
   }
   std::vector<const ExplainedEntry*> kept;
   for (const ExplainedEntry* entry : entries) {
+    if (entry->entry.term == TermId::kUncastled) continue;  // said up front
     const Claim* moved = group.Find(*entry, ClaimKind::kFlankPawnMoved);
     if (moved == nullptr || !Contains(gaps, moved->squares[0])) {
       kept.push_back(entry);
@@ -385,23 +480,39 @@ std::string PhraseOf(Topic topic, const Group& group) {
                  : "the bishop pair";
     case Topic::kWeakPawns:
       return "the sounder pawns";
+    case Topic::kHoles:
+      return "squares to settle on";
     case Topic::kPassedPawns:
       return PassedPawnsPhrase(group);
     case Topic::kActivity:
       return "more active pieces";
+    case Topic::kMinorPieces:
+      return "the better minor pieces";
+    case Topic::kRooks:
+      return "the better rooks";
+    case Topic::kDangers:
+      return "fewer pieces in danger";
     case Topic::kKingSafety:
       return "the safer king";
+    case Topic::kKingActivity:
+      return "the more active king";
     case Topic::kSpace:
       return "more space";
+    case Topic::kCentre:
+      return "more control of the centre";
+    case Topic::kDevelopment:
+      return "the better development";
     case Topic::kMove:
-      return "the move";
-    case Topic::kDeadPosition:
+      return "";  // a matter of course
+    case Topic::kEnding:
       break;
   }
-  return "the draw";
+  return group.Good(group.favours()).empty() ? "drawing chances"
+                                             : "a won ending";
 }
 
 std::string SentenceOf(Topic topic, const Group& group) {
+  const std::string better = Name(group.favours());
   switch (topic) {
     case Topic::kMaterial:
       return MaterialSentence(group);
@@ -411,20 +522,38 @@ std::string SentenceOf(Topic topic, const Group& group) {
       return BishopPairSentence(group);
     case Topic::kWeakPawns:
       return WeakPawnsSentence(group);
+    case Topic::kHoles:
+      return HolesSentence(group);
     case Topic::kPassedPawns:
       return PassedPawnsSentence(group);
     case Topic::kActivity:
       return ActivitySentence(group);
+    case Topic::kMinorPieces:
+      return Contrast(group, group.favours(),
+                      better + "'s minor pieces are the better");
+    case Topic::kRooks:
+      return Contrast(group, group.favours(),
+                      better + "'s rooks are the better placed");
+    case Topic::kDangers:
+      return Contrast(group, Other(group.favours()),
+                      std::string(Name(Other(group.favours()))) +
+                          " has more to look after");
     case Topic::kKingSafety:
       return KingSentence(group);
+    case Topic::kKingActivity:
+      return KingActivitySentence(group);
     case Topic::kSpace:
       return SpaceSentence(group);
+    case Topic::kCentre:
+      return CentreSentence(group);
+    case Topic::kDevelopment:
+      return Contrast(group, group.favours(), better + " is better developed");
     case Topic::kMove:
-      return std::string("It is ") + Name(group.favours()) + "'s move.";
-    case Topic::kDeadPosition:
+      return "It is " + better + "'s move.";
+    case Topic::kEnding:
       break;
   }
-  return "Neither side can mate with what is left.";
+  return EndingSentence(group);
 }
 
 }  // namespace assay

@@ -7,6 +7,7 @@
 #define ASSAY_FACTS_CLAIM_MAKERS_H_
 
 #include "assay/facts/claim.h"
+#include "assay/facts/danger.h"
 #include "assay/facts/facts.h"
 
 namespace assay {
@@ -24,6 +25,7 @@ Claim RamClaim(Side side, Square pawn);
 Claim ChainBaseClaim(const Facts& facts, Side side, Square base);
 Claim IslandsClaim(const Facts& facts, Side side);
 Claim BlockadeClaim(Side side, Square blocker);
+Claim MajorityClaim(Side side, Bitboard own, int enemies);
 Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind);
 
 // One lever move of a side: a pawn's advance and what it then attacks.
@@ -46,6 +48,11 @@ Claim ScopeClaim(const Facts& facts, Side side, Square square);
 Claim BishopPairClaim(const Facts& facts, Side side);
 Claim SquareTakenClaim(Side side, Square pawn);
 Claim AttackCountClaim(const Facts& facts, Side attacker, Square target);
+Claim BadBishopClaim(Side side, Square bishop, Bitboard pawns);
+Claim HangingClaim(Side side, Square square, int exchange_value);
+Claim PinnedClaim(Side side, const Pin& pin);
+Claim EarlyQueenClaim(Side side, Square queen, int chasers);
+Claim UndevelopedClaim(Side side, Bitboard pieces);
 
 // Kings (king_claims.cc).
 Claim ShelterClaim(const Facts& facts, Side side);
@@ -67,6 +74,8 @@ Claim InsufficientClaim();
 Claim ToMoveClaim(const Facts& facts);
 // The side to move has no legal move.
 Claim NoLegalMoveClaim(const Facts& facts);
+// The result with best play, where there are just two kings and one pawn.
+Claim ExactClaim(const Facts& facts);
 Claim KingDistanceClaim(const Facts& facts, Side side, Square square);
 
 }  // namespace assay

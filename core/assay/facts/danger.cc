@@ -27,18 +27,30 @@ bool WithSideToMove(const Position& position, Side side, Position& result) {
   return true;
 }
 
-void AddPinsOn(const Facts& facts, Side side, Square behind,
-               std::vector<Pin>& pins) {
-  const Position& position = facts.position();
+// Whether the moved piece attacks the target from where it arrives.
+bool AttacksFrom(const Position& position, Side side, Move move,
+                 Square target) {
+  const PieceKind kind =
+      move.is_promotion() ? move.promotion() : position.At(move.from()).kind();
+  if (kind == PieceKind::kPawn) {
+    return Contains(PawnAttacks(side, move.to()), target);
+  }
+  const Bitboard occupied =
+      (position.Occupied() & ~Bit(move.from())) | Bit(move.to());
+  return Contains(PieceAttacks(kind, move.to(), occupied), target);
+}
+
+void AddPinsOn(const Position& position, Side side, Square behind, Pins& pins) {
   const Bitboard occupied = position.Occupied();
   const Side enemy = Other(side);
   const PieceKind behind_kind = position.At(behind).kind();
   const bool absolute = behind_kind == PieceKind::kKing;
-  const Bitboard queens = facts.Own(enemy, PieceKind::kQueen);
+  const Bitboard queens = position.Pieces(enemy, PieceKind::kQueen);
   const Bitboard sliders =
-      (RookAttacks(behind, 0) & (facts.Own(enemy, PieceKind::kRook) | queens)) |
+      (RookAttacks(behind, 0) &
+       (position.Pieces(enemy, PieceKind::kRook) | queens)) |
       (BishopAttacks(behind, 0) &
-       (facts.Own(enemy, PieceKind::kBishop) | queens));
+       (position.Pieces(enemy, PieceKind::kBishop) | queens));
   for (const Square slider : Each(sliders)) {
     const Bitboard between = Between(behind, slider) & occupied;
     if (between == 0 || HasMany(between)) continue;
@@ -52,8 +64,39 @@ void AddPinsOn(const Facts& facts, Side side, Square behind,
         continue;
       }
     }
-    pins.push_back({pinned, slider, behind});
+    if (pins.size < 32) pins.pins[pins.size++] = {pinned, slider, behind};
   }
+}
+
+// Whether something of the enemy that is worth less attacks the piece.
+bool AttackedByLess(const Facts& facts, Side enemy, Square square,
+                    PieceKind kind) {
+  for (const PieceKind attacker : kAllKinds) {
+    if (attacker == PieceKind::kKing ||
+        ExchangeValue(attacker) >= ExchangeValue(kind)) {
+      break;
+    }
+    if (Contains(facts.AttackedBy(enemy, attacker), square)) return true;
+  }
+  return false;
+}
+
+// Whether the piece has a square that no enemy attacks, even along a line that
+// its leaving would open, and is free to go there: then nothing more need be
+// asked. False says nothing.
+bool HasPlainEscape(const Facts& facts, Square square) {
+  const Position& position = facts.position();
+  const Side side = position.At(square).side();
+  const Side enemy = Other(side);
+  if (facts.InCheck() || Contains(facts.KingLines(side), square)) return false;
+  Bitboard escapes = facts.Attacks(square) & ~position.Pieces(side) &
+                     ~facts.Attacked(enemy) &
+                     ~position.Pieces(PieceKind::kKing);
+  if (escapes == 0) return false;
+  for (const Square attacker : Each(facts.Attackers(enemy, square))) {
+    escapes &= ~Line(attacker, square);
+  }
+  return escapes != 0;
 }
 
 }  // namespace
@@ -70,41 +113,42 @@ Bitboard AttackedPieces(const Facts& facts, Side side) {
          ~facts.Own(side, PieceKind::kKing);
 }
 
-std::vector<Pin> FindPins(const Facts& facts, Side side) {
-  std::vector<Pin> pins;
-  const Bitboard behind =
-      facts.position().Pieces(side) & ~facts.Pawns(side).pawns;
+Pins FindPins(const Position& position, Side side) {
+  Pins pins;
+  // The cheapest slider is a bishop, so nothing below a rook can be behind.
+  const Bitboard behind = position.Pieces(side, PieceKind::kKing) |
+                          position.Pieces(side, PieceKind::kQueen) |
+                          position.Pieces(side, PieceKind::kRook);
   for (const Square square : Each(behind)) {
-    AddPinsOn(facts, side, square, pins);
+    AddPinsOn(position, side, square, pins);
   }
   return pins;
 }
 
 bool IsTrapped(const Facts& facts, Square square) {
+  return IsTrapped(facts, square, ExchangeValueOf(facts, square));
+}
+
+bool IsTrapped(const Facts& facts, Square square, int exchange_value) {
   const Position& position = facts.position();
-  const Piece piece = position.At(square);
-  const Side side = piece.side();
-  const Side enemy = Other(side);
-  if (!Contains(facts.Attacked(enemy), square)) return false;
-  Position own_move = position;
-  if (position.side_to_move() == side
-          ? position.InCheck()
-          : !WithSideToMove(position, side, own_move)) {
+  const Side side = position.At(square).side();
+  const PieceKind kind = position.At(square).kind();
+  if (exchange_value == 0 &&
+      !AttackedByLess(facts, Other(side), square, kind)) {
     return false;
   }
-  const int value = ExchangeValue(piece.kind());
-  bool attacked_by_less = false;
-  for (const Square from : Each(facts.Attackers(enemy, square))) {
-    const PieceKind kind = position.At(from).kind();
-    attacked_by_less |= kind != PieceKind::kKing && ExchangeValue(kind) < value;
-  }
-  if (!attacked_by_less && ExchangeValueOf(position, square) == 0) return false;
+  if (HasPlainEscape(facts, square)) return false;
+  // A check on its own side, or one that forbids the other side's pass.
+  if (facts.InCheck()) return false;
+  const Position own_move =
+      position.side_to_move() == side ? position : position.AfterPass();
   MoveList moves;
   LegalMoves(own_move, moves);
   for (const Move move : moves) {
     if (move.from() != square) continue;
     const Piece captured = position.At(move.to());
-    if (!captured.empty() && ExchangeValue(captured.kind()) >= value) {
+    if (!captured.empty() &&
+        ExchangeValue(captured.kind()) >= ExchangeValue(kind)) {
       return false;
     }
     if (ExchangeValueOf(own_move.After(move), move.to()) == 0) return false;
@@ -130,12 +174,9 @@ int EarlyQueenChasers(const Facts& facts, Side side, Square queen) {
         Contains(chasers, move.from()) || move.to() == queen) {
       continue;
     }
+    if (!AttacksFrom(position, enemy, move, queen)) continue;
     const Position after = enemy_move.After(move);
-    const bool attacks =
-        Contains(after.Attackers(enemy, queen, after.Occupied()), move.to());
-    if (attacks && ExchangeValueOf(after, move.to()) == 0) {
-      chasers |= Bit(move.from());
-    }
+    if (ExchangeValueOf(after, move.to()) == 0) chasers |= Bit(move.from());
   }
   return PopCount(chasers);
 }

@@ -2,8 +2,6 @@
 #ifndef ASSAY_FACTS_DANGER_H_
 #define ASSAY_FACTS_DANGER_H_
 
-#include <vector>
-
 #include "assay/facts/facts.h"
 
 namespace assay {
@@ -23,13 +21,25 @@ struct Pin {
   Square slider = kNoSquare;
   Square behind = kNoSquare;
 };
+
+// Pins on one side, on the stack: 32 is more than any game sees, and what is
+// beyond is left out.
+struct Pins {
+  Pin pins[32];
+  int size = 0;
+
+  const Pin* begin() const { return pins; }
+  const Pin* end() const { return pins + size; }
+};
 // Pins of pieces and pawns of the side.
-std::vector<Pin> FindPins(const Facts& facts, Side side);
+Pins FindPins(const Position& position, Side side);
 
 // Whether the piece on the square, of the side, is trapped: hanging or
 // attacked by something worth less, and left hanging by each of its moves save
 // captures of at least its own value.
 bool IsTrapped(const Facts& facts, Square square);
+// The same where the square's exchange value is known already.
+bool IsTrapped(const Facts& facts, Square square, int exchange_value);
 
 // For a queen out early (off its start square, at least two own minor pieces
 // undeveloped): how many enemy pieces and pawns, queens and kings left out,

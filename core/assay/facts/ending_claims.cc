@@ -1,6 +1,7 @@
 #include "assay/facts/claim_lists.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/endings.h"
+#include "assay/facts/kpk.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
 
@@ -22,11 +23,22 @@ Claim NoLegalMoveClaim(const Facts& facts) {
   return SquaresClaim(ClaimKind::kNoLegalMove, side, Bit(position.King(side)));
 }
 
+Claim ExactClaim(const Facts& facts) {
+  const Position& position = facts.position();
+  const Side side = position.side_to_move();
+  Claim claim = SquaresClaim(ClaimKind::kExact, side, 0);
+  if (const std::optional<KpkResult> result = LookUpKpk(position)) {
+    claim.count = result->For(side);
+  }
+  return claim;
+}
+
 void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims) {
   const Position& position = facts.position();
   if (IsInsufficientMaterial(position)) claims.push_back(InsufficientClaim());
   claims.push_back(ToMoveClaim(facts));
   if (!HasLegalMove(position)) claims.push_back(NoLegalMoveClaim(facts));
+  if (LookUpKpk(position).has_value()) claims.push_back(ExactClaim(facts));
   for (const Side side : kSides) {
     const Bitboard pawns = facts.Pawns(side).pawns;
     if (HasWrongBishop(facts, side)) {

@@ -12,6 +12,9 @@
 namespace assay {
 namespace {
 
+// More than any exchange can gain.
+constexpr int kEverything = 1 << 20;
+
 // Captured here, a pawn is worth what it has become.
 int ValueAfterCapture(Side side, PieceKind kind, Square square) {
   const bool promotes =
@@ -28,23 +31,32 @@ int PromotionGain(Side side, PieceKind kind, Square square) {
 // squares; the square itself stays occupied.
 class Game {
  public:
-  Game(const Position& position, Square square)
-      : position_(position), square_(square) {}
+  // `watched`: squares whose emptying may uncover a check; all of them where
+  // that is not known or a king is in check already.
+  Game(const Position& position, Square square, Bitboard watched)
+      : position_(position),
+        square_(square),
+        watched_(watched),
+        start_(position.Occupied()) {}
 
   // The best that `side` gains by capturing a piece of value `standing`, or by
-  // stopping.
-  int Best(Side side, int standing, Bitboard occupied) const {
+  // stopping. Cheapest captures are tried first, and none once the gain is
+  // `enough`: the other side will not let it come to that.
+  int Best(Side side, int standing, Bitboard occupied, int enough) const {
     int best = 0;
     const Bitboard attackers =
         position_.Attackers(side, square_, occupied) & occupied & ~Bit(square_);
-    for (const Square from : Each(attackers)) {
-      const PieceKind kind = position_.At(from).kind();
-      const Bitboard after = occupied ^ Bit(from);
-      if (!IsLegalCapture(side, kind, after)) continue;
-      const int gain =
-          standing + PromotionGain(side, kind, square_) -
-          Best(Other(side), ValueAfterCapture(side, kind, square_), after);
-      best = std::max(best, gain);
+    for (const PieceKind kind : kAllKinds) {
+      const int most = standing + PromotionGain(side, kind, square_);
+      for (const Square from : Each(attackers & position_.Pieces(kind))) {
+        if (best >= enough || best >= most) break;
+        const Bitboard after = occupied ^ Bit(from);
+        if (!IsLegalCapture(side, kind, after)) continue;
+        const int reply =
+            Best(Other(side), ValueAfterCapture(side, kind, square_), after,
+                 most - best);
+        best = std::max(best, most - reply);
+      }
     }
     return best;
   }
@@ -54,8 +66,10 @@ class Game {
   // this one. Pieces that left the board or stand here no more are not in
   // `occupied`; what stood on the square before is captured.
   bool IsLegalCapture(Side side, PieceKind kind, Bitboard occupied) const {
-    const Square king =
-        kind == PieceKind::kKing ? square_ : position_.King(side);
+    const bool king_moves = kind == PieceKind::kKing;
+    const Bitboard changed = (start_ ^ occupied) | Bit(square_);
+    if (!king_moves && (changed & watched_) == 0) return true;
+    const Square king = king_moves ? square_ : position_.King(side);
     const Bitboard attackers =
         position_.Attackers(Other(side), king, occupied | Bit(square_));
     return (attackers & occupied & ~Bit(square_)) == 0;
@@ -63,6 +77,8 @@ class Game {
 
   const Position& position_;
   const Square square_;
+  const Bitboard watched_;
+  const Bitboard start_;
 };
 
 // Values of the attackers of a side in rising order, the king last.
@@ -93,10 +109,20 @@ int BestInOrder(int standing, const Values& ours, int our_next,
   return std::max(0, standing - reply);
 }
 
+// Sliders of either side that would attack the square on an empty board.
+Bitboard AlignedSliders(const Position& position, Square square) {
+  const Bitboard queens = position.Pieces(PieceKind::kQueen);
+  return (RookAttacks(square, 0) &
+          (position.Pieces(PieceKind::kRook) | queens)) |
+         (BishopAttacks(square, 0) &
+          (position.Pieces(PieceKind::kBishop) | queens));
+}
+
 // Whether a slider of either side stands on a line with the square, behind the
 // first piece on it: then captures can open lines.
 bool LinesCanOpen(const Position& position, Square square,
                   Bitboard first_attackers) {
+  if ((AlignedSliders(position, square) & ~first_attackers) == 0) return false;
   const Bitboard rest = position.Occupied() ^ first_attackers;
   const Bitboard queens = position.Pieces(PieceKind::kQueen);
   const Bitboard behind = (RookAttacks(square, rest) &
@@ -104,19 +130,6 @@ bool LinesCanOpen(const Position& position, Square square,
                           (BishopAttacks(square, rest) &
                            (position.Pieces(PieceKind::kBishop) | queens));
   return (behind & ~first_attackers) != 0;
-}
-
-// Whether any king is in check, or could be once the attackers have left their
-// squares: then not every capture need be legal.
-bool KingsAreInvolved(const Position& position, Square square,
-                      Bitboard attackers) {
-  const Bitboard staying = position.Occupied() & ~(attackers | Bit(square));
-  for (const Side side : kSides) {
-    if (position.Attackers(Other(side), position.King(side), staying) != 0) {
-      return true;
-    }
-  }
-  return false;
 }
 
 bool BeginsAfterPassInCheck(const Position& position, Side owner) {
@@ -144,27 +157,79 @@ int ByDefinition(const Position& position, Square square) {
   return best;
 }
 
+// The squares whose emptying may uncover a check on either king: all of them
+// while a king is in check, else the lines from the kings to enemy sliders.
+Bitboard WatchedSquares(const Position& position) {
+  if (position.InCheck()) return kAllSquares;
+  Bitboard watched = 0;
+  for (const Side side : kSides) {
+    const Square king = position.King(side);
+    for (const Square slider :
+         Each(AlignedSliders(position, king) & position.Pieces(Other(side)))) {
+      watched |= Between(king, slider) | Bit(slider);
+    }
+  }
+  return watched;
+}
+
+// The value of a square with its attackers of either side known.
+int ValueUnderAttack(const Position& position, Square square,
+                     Bitboard all_attackers, Bitboard watched) {
+  const Piece piece = position.At(square);
+  const Side enemy = Other(piece.side());
+  const int standing = ExchangeValue(piece.kind());
+  const bool promotion_rank = RankOf(square) == 0 || RankOf(square) == 7;
+  if (promotion_rank || LinesCanOpen(position, square, all_attackers) ||
+      ((all_attackers | Bit(square)) & watched) != 0) {
+    return Game(position, square, watched)
+        .Best(enemy, standing, position.Occupied(), kEverything);
+  }
+  const Bitboard attackers = all_attackers & position.Pieces(enemy);
+  const Bitboard defenders = all_attackers & position.Pieces(piece.side());
+  if (defenders == 0) return standing;
+  if (!HasMany(attackers)) {
+    const PieceKind taker = position.At(First(attackers)).kind();
+    if (taker == PieceKind::kKing) return 0;
+    return std::max(0, standing - ExchangeValue(taker));
+  }
+  return BestInOrder(standing, SortedValues(position, attackers), 0,
+                     SortedValues(position, defenders), 0);
+}
+
+bool CanBeTaken(const Position& position, Square square) {
+  const Piece piece = position.At(square);
+  return !piece.empty() && piece.kind() != PieceKind::kKing;
+}
+
 }  // namespace
 
 int ExchangeValueOf(const Position& position, Square square) {
-  const Piece piece = position.At(square);
-  if (piece.empty() || piece.kind() == PieceKind::kKing) return 0;
-  const Side owner = piece.side();
-  const Side enemy = Other(owner);
-  const Bitboard occupied = position.Occupied();
-  const Bitboard attackers = position.Attackers(enemy, square, occupied);
-  if (attackers == 0 || BeginsAfterPassInCheck(position, owner)) return 0;
-  const int standing = ExchangeValue(piece.kind());
-  const Bitboard defenders =
-      position.Attackers(owner, square, occupied) & ~Bit(square);
-  const bool promotion_rank = RankOf(square) == 0 || RankOf(square) == 7;
-  if (!promotion_rank &&
-      !LinesCanOpen(position, square, attackers | defenders) &&
-      !KingsAreInvolved(position, square, attackers | defenders)) {
-    return BestInOrder(standing, SortedValues(position, attackers), 0,
-                       SortedValues(position, defenders), 0);
+  if (!CanBeTaken(position, square)) return 0;
+  const Side owner = position.At(square).side();
+  const Bitboard attackers = position.AllAttackers(square, position.Occupied());
+  if ((attackers & position.Pieces(Other(owner))) == 0 ||
+      BeginsAfterPassInCheck(position, owner)) {
+    return 0;
   }
-  return Game(position, square).Best(enemy, standing, occupied);
+  return ValueUnderAttack(position, square, attackers,
+                          WatchedSquares(position));
+}
+
+int ExchangeValueOf(const Facts& facts, Square square) {
+  const Position& position = facts.position();
+  if (!CanBeTaken(position, square)) return 0;
+  const Side owner = position.At(square).side();
+  const Side enemy = Other(owner);
+  if (!Contains(facts.Attacked(enemy), square) ||
+      (facts.InCheck() && position.side_to_move() == owner)) {
+    return 0;
+  }
+  const Bitboard watched = facts.InCheck() ? kAllSquares
+                                           : facts.KingLines(Side::kWhite) |
+                                                 facts.KingLines(Side::kBlack);
+  return ValueUnderAttack(position, square,
+                          position.AllAttackers(square, position.Occupied()),
+                          watched);
 }
 
 int ExchangeValueByDefinition(const Position& position, Square square) {

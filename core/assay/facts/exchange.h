@@ -8,6 +8,7 @@
 #ifndef ASSAY_FACTS_EXCHANGE_H_
 #define ASSAY_FACTS_EXCHANGE_H_
 
+#include "assay/facts/facts.h"
 #include "assay/rules/position.h"
 
 namespace assay {
@@ -16,6 +17,8 @@ namespace assay {
 // centipawns; 0 where it does best to stop at once, for an empty square, for
 // a king, and where the beginning side would have to pass while in check.
 int ExchangeValueOf(const Position& position, Square square);
+// The same with what the facts already know: for many squares of one position.
+int ExchangeValueOf(const Facts& facts, Square square);
 
 // The same by the definition alone: legal captures on copies of the position,
 // every choice of capturing piece tried. For tests; some 50 times slower.

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "assay/facts/danger.h"
+
 namespace assay {
 namespace {
 
@@ -91,6 +93,23 @@ Facts::Facts(const Position& position) : position_(position) {
     attacked_[us] = 0;
     for (const Bitboard attacked : attacked_by_[us]) attacked_[us] |= attacked;
   }
+  for (const Side side : kSides) {
+    for (const Pin& pin : FindPins(position, side)) {
+      pinned_[Index(side)] |= Bit(pin.pinned);
+    }
+  }
+  for (const Side side : kSides) {
+    const Square king = position.King(side);
+    const Side enemy = Other(side);
+    const Bitboard queens = Own(enemy, PieceKind::kQueen);
+    const Bitboard sliders =
+        (RookAttacks(king, 0) & (Own(enemy, PieceKind::kRook) | queens)) |
+        (BishopAttacks(king, 0) & (Own(enemy, PieceKind::kBishop) | queens));
+    for (const Square slider : Each(sliders)) {
+      king_lines_[Index(side)] |= Between(king, slider) | Bit(slider);
+    }
+  }
+  in_check_ = position.InCheck();
   centre_ = FindCentre(pawns_);
   phase_ = FindPhase(position);
 }

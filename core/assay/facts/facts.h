@@ -65,6 +65,15 @@ class Facts {
     return position_.Attackers(side, square, position_.Occupied());
   }
 
+  // Pieces and pawns of the side that are pinned, as the PINNED claim says.
+  Bitboard Pinned(Side side) const { return pinned_[Index(side)]; }
+
+  // Squares of the lines between the side's king and enemy sliders that could
+  // ever check along them, sliders included: what leaves none of these squares
+  // uncovers no check on that king.
+  Bitboard KingLines(Side side) const { return king_lines_[Index(side)]; }
+  bool InCheck() const { return in_check_; }
+
   // All squares of files without pawns of either side.
   Bitboard OpenFiles() const { return ~(pawns_[0].files | pawns_[1].files); }
   // All squares of files with enemy pawns and none of the side's own.
@@ -101,6 +110,9 @@ class Facts {
   const Position& position_;
   PawnFacts pawns_[2];
   Bitboard attacked_[2];
+  Bitboard pinned_[2] = {0, 0};
+  Bitboard king_lines_[2] = {0, 0};
+  bool in_check_ = false;
   Bitboard attacked_by_[2][kPieceKinds];
   Bitboard attacks_from_[kSquares];  // only occupied squares are set
   Centre centre_ = Centre::kUnresolved;

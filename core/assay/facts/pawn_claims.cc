@@ -57,10 +57,7 @@ void AddMajorities(const Facts& facts, Side side, std::vector<Claim>& claims) {
     const Bitboard own = facts.Pawns(side).pawns & files;
     const Bitboard enemy = facts.Pawns(Other(side)).pawns & files;
     if (PopCount(own) <= PopCount(enemy)) continue;
-    Claim claim = SquaresClaim(ClaimKind::kMajority, side, own);
-    claim.count = PopCount(own);
-    claim.other_count = PopCount(enemy);
-    claims.push_back(claim);
+    claims.push_back(MajorityClaim(side, own, PopCount(enemy)));
   }
 }
 
@@ -134,6 +131,13 @@ Claim BlockadeClaim(Side side, Square blocker) {
   // The pawn is one rank ahead of the blocker, as the blocker's side sees it.
   return SquaresClaim(ClaimKind::kBlockade, side, Bit(blocker),
                       Forward(side, Bit(blocker)));
+}
+
+Claim MajorityClaim(Side side, Bitboard own, int enemies) {
+  Claim claim = SquaresClaim(ClaimKind::kMajority, side, own);
+  claim.count = PopCount(own);
+  claim.other_count = enemies;
+  return claim;
 }
 
 Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind) {

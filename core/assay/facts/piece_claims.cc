@@ -20,10 +20,7 @@ void AddBishops(const Facts& facts, Side side, std::vector<Claim>& claims) {
   for (const Square bishop : Each(own)) {
     const Bitboard blockers = BadBishopPawns(facts, side, bishop);
     if (blockers == 0) continue;
-    Claim claim =
-        SquaresClaim(ClaimKind::kBadBishop, side, Bit(bishop), blockers);
-    claim.count = PopCount(blockers);
-    claims.push_back(claim);
+    claims.push_back(BadBishopClaim(side, bishop, blockers));
   }
 }
 
@@ -48,37 +45,25 @@ void AddDangers(const Facts& facts, Side side, std::vector<Claim>& claims) {
   }
   const bool in_check = position.side_to_move() == side && position.InCheck();
   for (const Square square : Each(AttackedPieces(facts, side))) {
-    const int value = in_check ? 0 : ExchangeValueOf(position, square);
-    if (value > 0) {
-      Claim claim = SquaresClaim(ClaimKind::kHanging, side, Bit(square));
-      claim.count = value;
-      claims.push_back(claim);
-    }
+    const int value = in_check ? 0 : ExchangeValueOf(facts, square);
+    if (value > 0) claims.push_back(HangingClaim(side, square, value));
     const bool is_piece = position.At(square).kind() != PieceKind::kPawn;
     if (is_piece && IsTrapped(facts, square)) {
       claims.push_back(SquaresClaim(ClaimKind::kTrapped, side, Bit(square)));
     }
   }
-  for (const Pin& pin : FindPins(facts, side)) {
-    Claim claim = SquaresClaim(ClaimKind::kPinned, side, Bit(pin.pinned));
-    claim.others = {pin.slider, pin.behind};
-    claims.push_back(claim);
+  for (const Pin& pin : FindPins(position, side)) {
+    claims.push_back(PinnedClaim(side, pin));
   }
 }
 
 void AddTime(const Facts& facts, Side side, std::vector<Claim>& claims) {
   const Bitboard undeveloped = UndevelopedPieces(facts, side);
-  if (undeveloped != 0) {
-    Claim claim = SquaresClaim(ClaimKind::kUndeveloped, side, undeveloped);
-    claim.count = PopCount(undeveloped);
-    claims.push_back(claim);
-  }
+  if (undeveloped != 0) claims.push_back(UndevelopedClaim(side, undeveloped));
   for (const Square queen : Each(facts.Own(side, PieceKind::kQueen))) {
     const int chasers = EarlyQueenChasers(facts, side, queen);
     if (chasers < 0) continue;
-    Claim claim = SquaresClaim(ClaimKind::kEarlyQueen, side, Bit(queen));
-    claim.count = chasers;
-    claims.push_back(claim);
+    claims.push_back(EarlyQueenClaim(side, queen, chasers));
   }
 }
 
@@ -119,6 +104,36 @@ Claim AttackCountClaim(const Facts& facts, Side attacker, Square target) {
   Claim claim = SquaresClaim(ClaimKind::kAttackCount, attacker, Bit(target));
   claim.count = PopCount(facts.Attackers(attacker, target));
   claim.other_count = PopCount(facts.Attackers(Other(attacker), target));
+  return claim;
+}
+
+Claim BadBishopClaim(Side side, Square bishop, Bitboard pawns) {
+  Claim claim = SquaresClaim(ClaimKind::kBadBishop, side, Bit(bishop), pawns);
+  claim.count = PopCount(pawns);
+  return claim;
+}
+
+Claim HangingClaim(Side side, Square square, int exchange_value) {
+  Claim claim = SquaresClaim(ClaimKind::kHanging, side, Bit(square));
+  claim.count = exchange_value;
+  return claim;
+}
+
+Claim PinnedClaim(Side side, const Pin& pin) {
+  Claim claim = SquaresClaim(ClaimKind::kPinned, side, Bit(pin.pinned));
+  claim.others = {pin.slider, pin.behind};
+  return claim;
+}
+
+Claim EarlyQueenClaim(Side side, Square queen, int chasers) {
+  Claim claim = SquaresClaim(ClaimKind::kEarlyQueen, side, Bit(queen));
+  claim.count = chasers;
+  return claim;
+}
+
+Claim UndevelopedClaim(Side side, Bitboard pieces) {
+  Claim claim = SquaresClaim(ClaimKind::kUndeveloped, side, pieces);
+  claim.count = PopCount(pieces);
   return claim;
 }
 

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "assay/facts/danger.h"
-
 namespace assay {
 namespace {
 
@@ -18,21 +16,14 @@ bool Walks(PieceKind kind) {
 
 }  // namespace
 
-bool IsPinned(const Facts& facts, Square square) {
-  const Piece piece = facts.position().At(square);
-  if (piece.empty()) return false;
-  const std::vector<Pin> pins = FindPins(facts, piece.side());
-  return std::any_of(pins.begin(), pins.end(),
-                     [&](const Pin& pin) { return pin.pinned == square; });
-}
-
 Reach::Reach(const Facts& facts, Square from, int most_moves)
     : facts_(facts),
       from_(from),
       piece_(facts.position().At(from)),
       most_(std::clamp(most_moves, 0, kLongestRoute)) {
   layers_[0] = Bit(from);
-  if (!Walks(piece_.kind()) || IsPinned(facts, from)) return;
+  if (!Walks(piece_.kind()) || Contains(facts.Pinned(piece_.side()), from))
+    return;
   forbidden_ = facts.position().Pieces(piece_.side()) |
                facts.Pawns(Other(piece_.side())).attacks;
   Bitboard seen = Bit(from);

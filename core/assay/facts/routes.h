@@ -54,9 +54,6 @@ class Reach {
   Bitboard layers_[kLongestRoute + 1] = {};
 };
 
-// Whether the piece or pawn is pinned, as the PINNED claim says.
-bool IsPinned(const Facts& facts, Square square);
-
 // Routes of one to three moves of knights and bishops of the side to outposts
 // that are empty now: for each piece and outpost, one of the shortest.
 std::vector<SquareList> OutpostRoutes(const Facts& facts, Side side);

@@ -2,8 +2,6 @@
 #ifndef ASSAY_FACTS_SIEGE_H_
 #define ASSAY_FACTS_SIEGE_H_
 
-#include <vector>
-
 #include "assay/facts/claim.h"
 #include "assay/facts/facts.h"
 
@@ -15,17 +13,24 @@ struct Comer {
   int moves = 0;
 };
 
+// At most sixteen, on the stack.
+struct ComerList {
+  Comer comers[16];
+  int size = 0;
+
+  const Comer* begin() const { return comers; }
+  const Comer* end() const { return comers + size; }
+};
+
 // Pieces of the side that attack the square now (pawns and the king among
 // them) or after at most `moves` moves of their own (knights, bishops, rooks
 // and queens, by routes), the quickest first, equally quick ones by square.
 // What stands on the square itself is left out.
-std::vector<Comer> Comers(const Facts& facts, Side side, Square target,
-                          int moves);
+ComerList Comers(const Facts& facts, Side side, Square target, int moves);
 
 // The most pieces of the side that can attack the target now or after at most
 // `moves` own moves in all, cheapest first; and as many of the comers.
-std::vector<Comer> Muster(const Facts& facts, Side side, Square target,
-                          int moves);
+ComerList Muster(const Facts& facts, Side side, Square target, int moves);
 
 // The two counts as a claim: `side` attacks what is not its own. At most
 // kMostSiegeMoves moves.

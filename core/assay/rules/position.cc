@@ -120,20 +120,6 @@ std::uint64_t Position::HashFromScratch() const {
   return hash;
 }
 
-Bitboard Position::Attackers(Side side, Square square,
-                             Bitboard occupied) const {
-  const Bitboard queens = kinds_[Index(PieceKind::kQueen)];
-  const Bitboard attackers =
-      (PawnAttacks(Other(side), square) & kinds_[Index(PieceKind::kPawn)]) |
-      (KnightAttacks(square) & kinds_[Index(PieceKind::kKnight)]) |
-      (KingAttacks(square) & kinds_[Index(PieceKind::kKing)]) |
-      (BishopAttacks(square, occupied) &
-       (kinds_[Index(PieceKind::kBishop)] | queens)) |
-      (RookAttacks(square, occupied) &
-       (kinds_[Index(PieceKind::kRook)] | queens));
-  return attackers & sides_[Index(side)];
-}
-
 bool Position::EnPassantIsLegal(Square square) const {
   const Side us = side_to_move_;
   const Side them = Other(us);

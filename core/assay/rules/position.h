@@ -75,7 +75,9 @@ class Position {
   std::uint64_t hash() const { return hash_; }
   std::uint64_t HashFromScratch() const;
 
-  // Pieces of the side that attack the square, given the occupied squares.
+  // Pieces of either side that attack the square, given the occupied squares.
+  Bitboard AllAttackers(Square square, Bitboard occupied) const;
+  // Those of one side.
   Bitboard Attackers(Side side, Square square, Bitboard occupied) const;
   bool IsAttacked(Side by, Square square) const {
     return Attackers(by, square, Occupied()) != 0;
@@ -149,6 +151,24 @@ class Position {
   std::uint16_t halfmove_clock_ = 0;
   std::uint16_t fullmove_number_ = 1;
 };
+
+inline Bitboard Position::AllAttackers(Square square, Bitboard occupied) const {
+  const Bitboard queens = kinds_[Index(PieceKind::kQueen)];
+  const Bitboard pawns = kinds_[Index(PieceKind::kPawn)];
+  return (PawnAttacks(Side::kBlack, square) & pawns & sides_[0]) |
+         (PawnAttacks(Side::kWhite, square) & pawns & sides_[1]) |
+         (KnightAttacks(square) & kinds_[Index(PieceKind::kKnight)]) |
+         (KingAttacks(square) & kinds_[Index(PieceKind::kKing)]) |
+         (BishopAttacks(square, occupied) &
+          (kinds_[Index(PieceKind::kBishop)] | queens)) |
+         (RookAttacks(square, occupied) &
+          (kinds_[Index(PieceKind::kRook)] | queens));
+}
+
+inline Bitboard Position::Attackers(Side side, Square square,
+                                    Bitboard occupied) const {
+  return AllAttackers(square, occupied) & sides_[Index(side)];
+}
 
 // The same position with the colours swapped: ranks reversed, the other side
 // to move.

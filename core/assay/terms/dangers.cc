@@ -11,15 +11,18 @@ namespace {
 
 constexpr int kPawnsWorth = 100;
 
+// Adds what hangs or is trapped, and returns the squares of what hangs.
 template <class Sink>
-void AddHanging(const Facts& facts, const Weights& weights, Side side,
-                Sink& sink) {
+Bitboard AddHanging(const Facts& facts, const Weights& weights, Side side,
+                    Sink& sink) {
   const Position& position = facts.position();
   const bool own_move = position.side_to_move() == side;
-  if (own_move && position.InCheck()) return;
+  Bitboard hanging = 0;
+  if (own_move && facts.InCheck()) return hanging;
   for (const Square square : Each(AttackedPieces(facts, side))) {
-    const int gain = ExchangeValueOf(position, square);
+    const int gain = ExchangeValueOf(facts, square);
     if (gain > 0) {
+      hanging |= Bit(square);
       sink.Add(TermId::kHanging, side,
                Scale(own_move ? weights.hanging_own_move : weights.hanging,
                      gain, kPawnsWorth),
@@ -30,15 +33,14 @@ void AddHanging(const Facts& facts, const Weights& weights, Side side,
                });
     }
     const PieceKind kind = position.At(square).kind();
-    if (kind != PieceKind::kPawn && IsTrapped(facts, square)) {
-      sink.Add(TermId::kTrapped, side, weights.trapped,
-               [&](Details& details) {
-                 details.Squares(Bit(square));
-                 details.Add(
-                     SquaresClaim(ClaimKind::kTrapped, side, Bit(square)));
-               });
+    if (kind != PieceKind::kPawn && IsTrapped(facts, square, gain)) {
+      sink.Add(TermId::kTrapped, side, weights.trapped, [&](Details& details) {
+        details.Squares(Bit(square));
+        details.Add(SquaresClaim(ClaimKind::kTrapped, side, Bit(square)));
+      });
     }
   }
+  return hanging;
 }
 
 template <class Sink>
@@ -73,14 +75,14 @@ void AddEarlyQueen(const Facts& facts, const Weights& weights, Side side,
 template <class Sink>
 void AddDangers(const Facts& facts, const Weights& weights, Sink& sink) {
   for (const Side side : kSides) {
-    AddHanging(facts, weights, side, sink);
-    for (const Square square : Each(LoosePieces(facts, side))) {
-      sink.Add(TermId::kLoosePiece, side, weights.loose_piece,
-               [&](Details& details) {
-                 details.Squares(Bit(square));
-                 details.Add(
-                     SquaresClaim(ClaimKind::kLoose, side, Bit(square)));
-               });
+    const Bitboard hanging = AddHanging(facts, weights, side, sink);
+    for (const Square square : Each(LoosePieces(facts, side) & ~hanging)) {
+      sink.Add(
+          TermId::kLoosePiece, side, weights.loose_piece,
+          [&](Details& details) {
+            details.Squares(Bit(square));
+            details.Add(SquaresClaim(ClaimKind::kLoose, side, Bit(square)));
+          });
     }
     AddPins(facts, weights, side, sink);
     AddEarlyQueen(facts, weights, side, sink);

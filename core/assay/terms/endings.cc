@@ -1,23 +1,180 @@
-// What takes the rest of the ledger back: positions that nobody can win.
+// What takes part of the ledger back: endings that are nearer to a draw than
+// the count says. The strongest such reason alone applies, as an entry of the
+// side whose surplus it takes back, so that the ledger still adds up.
+#include "assay/facts/endings.h"
+
+#include <cstdlib>
+#include <optional>
+
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/kpk.h"
+#include "assay/facts/pieces.h"
 #include "assay/rules/draw.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
+namespace {
+
+// How much of a surplus is kept, in sixteenths. Opposite-coloured bishops with
+// one or two pawns more are drawn about half the time and more (handbooks on
+// that ending); rook endings a pawn up very often (Tarrasch's "all rook endings
+// are drawn" is the trade's joke about it; own reasoning for the size).
+constexpr int kSixteenths = 16;
+constexpr int kKeptOppositeBishops = 8;
+constexpr int kKeptRookEnding = 11;
+constexpr int kKeptTooLittle = 2;
+// With more pieces than these, or queens, there is always an attack to hope
+// for.
+constexpr int kFewPieces = 2;
+
+Bitboard PiecesWithoutKings(const Facts& facts, Side side) {
+  return facts.position().Pieces(side) & ~facts.Pawns(side).pawns &
+         ~facts.Own(side, PieceKind::kKing);
+}
+
+// Kings, one bishop each on different colours, and pawns.
+bool IsOppositeBishopEnding(const Facts& facts) {
+  return HasOppositeBishops(facts) &&
+         PopCount(PiecesWithoutKings(facts, Side::kWhite)) == 1 &&
+         PopCount(PiecesWithoutKings(facts, Side::kBlack)) == 1;
+}
+
+// Kings, one rook each and pawns that differ by one at most.
+bool IsLevelRookEnding(const Facts& facts) {
+  for (const Side side : kSides) {
+    const Bitboard pieces = PiecesWithoutKings(facts, side);
+    if (PopCount(pieces) != 1 || pieces != facts.Own(side, PieceKind::kRook)) {
+      return false;
+    }
+  }
+  const int surplus = PopCount(facts.Pawns(Side::kWhite).pawns) -
+                      PopCount(facts.Pawns(Side::kBlack).pawns);
+  return std::abs(surplus) <= 1;
+}
+
+// The side has no pawn and not enough more than the other: two knights against
+// a bare king, or a minor piece more at most.
+bool HasTooLittle(const Facts& facts, Side side) {
+  const Bitboard own = PiecesWithoutKings(facts, side);
+  if (facts.Pawns(side).pawns != 0 || PopCount(own) > kFewPieces ||
+      facts.position().Pieces(PieceKind::kQueen) != 0) {
+    return false;
+  }
+  const auto worth = [&](Side of) {
+    int sum = 0;
+    for (const Square square : Each(PiecesWithoutKings(facts, of))) {
+      sum += ExchangeValue(facts.position().At(square).kind());
+    }
+    return sum;
+  };
+  const bool two_knights = own == facts.Own(side, PieceKind::kKnight) &&
+                           facts.Pawns(Other(side)).pawns == 0;
+  return two_knights ||
+         worth(side) - worth(Other(side)) <= ExchangeValue(PieceKind::kBishop);
+}
+
+// The bishop's side cannot win where the enemy king reaches the corner first.
+bool IsHeldWrongBishop(const Facts& facts, Side side) {
+  if (!HasWrongBishop(facts, side)) return false;
+  const Square pawn = First(facts.Pawns(side).pawns);
+  const Square corner = Relative(side, MakeSquare(FileOf(pawn), 7));
+  return KingDistance(facts.position().King(Other(side)), corner) <= 1;
+}
+
+// Takes back all but `kept` sixteenths of the rest.
+template <class Sink, class Describe>
+void TakeBack(TermId term, int kept, Sink& sink, const Describe& describe) {
+  const Centipawns rest = sink.score_cp();
+  const Side side = rest > 0 ? Side::kWhite : Side::kBlack;
+  const int loss =
+      -ScaleRounded(std::abs(rest), kSixteenths - kept, kSixteenths);
+  sink.Add(term, side, Tapered{loss, loss},
+           [&](Details& details) { describe(details, side); });
+}
+
+void AddMaterialClaims(const Facts& facts, Side side, Details& details) {
+  for (const PieceKind kind : kAllKinds) {
+    if (facts.position().Pieces(kind) != 0 && kind != PieceKind::kKing) {
+      details.Add(MaterialClaim(facts, side, kind));
+    }
+  }
+}
+
+}  // namespace
+
+// King and pawn against king, by the table: a draw takes all back, a win is as
+// good as the queen that it will be, less the road to it.
+template <class Sink>
+void AddExactResult(const Facts& facts, const Weights& weights,
+                    const KpkResult& result, Sink& sink) {
+  const auto describe = [&](Details& details) {
+    details.Squares(facts.position().Occupied());
+    details.Add(ExactClaim(facts));
+  };
+  if (result.won) {
+    sink.Add(TermId::kExactResult, result.pawn_side, weights.exact_win,
+             describe);
+    return;
+  }
+  const Centipawns rest = sink.score_cp();
+  const Side better = rest > 0 ? Side::kWhite : Side::kBlack;
+  const int loss = -std::abs(rest);
+  sink.Add(TermId::kExactResult, better, Tapered{loss, loss}, describe);
+}
 
 template <class Sink>
-void AddEndings(const Facts& facts, const Weights& /*weights*/, Sink& sink) {
-  if (!IsInsufficientMaterial(facts.position())) return;
+void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
+  if (facts.position().Pieces(PieceKind::kPawn) ==
+      (facts.position().Occupied() &
+       ~facts.position().Pieces(PieceKind::kKing))) {
+    const std::optional<KpkResult> exact = LookUpKpk(facts.position());
+    if (exact.has_value()) {
+      AddExactResult(facts, weights, *exact, sink);
+      return;
+    }
+  }
   const Centipawns rest = sink.score_cp();
   if (rest == 0) return;
-  // The entry belongs to the side whose surplus it takes back.
-  const Side side = rest > 0 ? Side::kWhite : Side::kBlack;
-  const int loss = -(rest > 0 ? rest : -rest);
-  sink.Add(TermId::kDeadPosition, side, Tapered{loss, loss},
-           [&](Details& details) {
-             details.Squares(facts.position().Occupied());
-             details.Add(InsufficientClaim());
-           });
+  const Side better = rest > 0 ? Side::kWhite : Side::kBlack;
+  const Bitboard all = facts.position().Occupied();
+  if (IsInsufficientMaterial(facts.position())) {
+    TakeBack(TermId::kDeadPosition, 0, sink, [&](Details& details, Side) {
+      details.Squares(all);
+      details.Add(InsufficientClaim());
+    });
+  } else if (IsHeldWrongBishop(facts, better)) {
+    TakeBack(TermId::kWrongBishop, 0, sink, [&](Details& details, Side side) {
+      const Bitboard pawns = facts.Pawns(side).pawns;
+      const Bitboard bishop = facts.Own(side, PieceKind::kBishop);
+      details.Squares(pawns | bishop);
+      details.Add(SquaresClaim(ClaimKind::kWrongBishop, side, pawns | bishop));
+      details.Add(KingDistanceClaim(
+          facts, Other(side),
+          Relative(side, MakeSquare(FileOf(First(pawns)), 7))));
+    });
+  } else if (HasTooLittle(facts, better)) {
+    TakeBack(TermId::kTooLittleToWin, kKeptTooLittle, sink,
+             [&](Details& details, Side side) {
+               details.Squares(PiecesWithoutKings(facts, side));
+               AddMaterialClaims(facts, side, details);
+             });
+  } else if (IsOppositeBishopEnding(facts)) {
+    TakeBack(TermId::kOppositeBishops, kKeptOppositeBishops, sink,
+             [&](Details& details, Side side) {
+               const Bitboard own = facts.Own(side, PieceKind::kBishop);
+               const Bitboard enemy =
+                   facts.Own(Other(side), PieceKind::kBishop);
+               details.Squares(own | enemy);
+               details.Add(
+                   SquaresClaim(ClaimKind::kOppositeBishops, side, own, enemy));
+             });
+  } else if (IsLevelRookEnding(facts)) {
+    TakeBack(TermId::kRookEnding, kKeptRookEnding, sink,
+             [&](Details& details, Side side) {
+               details.Squares(facts.position().Pieces(PieceKind::kRook));
+               AddMaterialClaims(facts, side, details);
+             });
+  }
 }
 
 ASSAY_INSTANTIATE_THEME(AddEndings);

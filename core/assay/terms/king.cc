@@ -6,6 +6,7 @@
 
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/kings.h"
+#include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
@@ -47,6 +48,7 @@ class KingTerms {
     for (const Square first : Each(FilesToKing(facts_, side_) & RankMask(0))) {
       File(FileOf(first));
     }
+    Attackers();
   }
 
  private:
@@ -82,12 +84,7 @@ class KingTerms {
   // Whether an enemy queen or bishop moves onto the diagonal at once, to a
   // square that the side does not guard (its king's own guard left out).
   bool CanEnter(const OpenDiagonal& diagonal) const {
-    const Bitboard guarded = facts_.AttackedBy(side_, PieceKind::kPawn) |
-                             facts_.AttackedBy(side_, PieceKind::kKnight) |
-                             facts_.AttackedBy(side_, PieceKind::kBishop) |
-                             facts_.AttackedBy(side_, PieceKind::kRook) |
-                             facts_.AttackedBy(side_, PieceKind::kQueen);
-    const Bitboard goals = diagonal.squares.ToSet() & ~guarded;
+    const Bitboard goals = diagonal.squares.ToSet() & ~GuardedByOthers();
     for (const Square square : Each(diagonal.attackers)) {
       if ((facts_.Attacks(square) & goals) != 0) return true;
     }
@@ -116,6 +113,40 @@ class KingTerms {
               });
   }
 
+  // Pieces that look at the king together count by pairs; one alone is no
+  // attack.
+  void Attackers() {
+    const Bitboard attackers =
+        KingAttackers(facts_, side_) & ~facts_.Own(enemy_, PieceKind::kKing);
+    const int count = PopCount(attackers);
+    if (count < 2) return;
+    const Bitboard weak = WeakSquares();
+    sink_.Add(TermId::kKingAttackers, side_,
+              ByForce(weights_.king_attackers * (count * (count - 1) / 2) +
+                      weights_.king_weak_square * PopCount(weak)),
+              [&](Details& details) {
+                details.Squares(king_ | attackers);
+                details.Add(KingAttackersClaim(facts_, side_));
+                for (const Square square : Each(weak)) {
+                  details.Add(ControlClaim(facts_, enemy_, square));
+                }
+              });
+  }
+
+  // Squares around the king that the enemy attacks and the king alone guards.
+  Bitboard WeakSquares() const {
+    return facts_.Attacks(First(king_)) & facts_.Attacked(enemy_) &
+           ~GuardedByOthers() & ~facts_.position().Pieces(enemy_);
+  }
+
+  Bitboard GuardedByOthers() const {
+    return facts_.AttackedBy(side_, PieceKind::kPawn) |
+           facts_.AttackedBy(side_, PieceKind::kKnight) |
+           facts_.AttackedBy(side_, PieceKind::kBishop) |
+           facts_.AttackedBy(side_, PieceKind::kRook) |
+           facts_.AttackedBy(side_, PieceKind::kQueen);
+  }
+
   const Facts& facts_;
   const Weights& weights_;
   const Side side_;
@@ -125,13 +156,71 @@ class KingTerms {
   Sink& sink_;
 };
 
+// A king in the middle, by how open the centre is; queens make it matter.
+template <class Sink>
+void AddUncastled(const Facts& facts, const Weights& weights, Side side,
+                  Sink& sink) {
+  if (!IsUncastled(facts, side) ||
+      facts.Own(Other(side), PieceKind::kQueen) == 0) {
+    return;
+  }
+  Tapered value = weights.uncastled;
+  if (!facts.position().castling().HasAny(side)) {
+    value = value + weights.castling_lost;
+  }
+  sink.Add(TermId::kUncastled, side,
+           Scale(value, Openness(facts.centre()), kFullOpenness),
+           [&](Details& details) {
+             const Bitboard king = facts.Own(side, PieceKind::kKing);
+             details.Squares(king);
+             details.Add(SquaresClaim(ClaimKind::kUncastled, side, king));
+             details.Add(CentreClaim(facts));
+           });
+}
+
+// The centre square nearest to the king, the lowest-numbered of equals.
+Square NearestCentre(Square king) {
+  Square nearest = kD4;
+  for (const Square square : {kE4, kD5, kE5}) {
+    if (KingDistance(king, square) < KingDistance(king, nearest)) {
+      nearest = square;
+    }
+  }
+  return nearest;
+}
+
+// One entry for the king that is nearer to the centre.
+template <class Sink>
+void AddActivity(const Facts& facts, const Weights& weights, Sink& sink) {
+  if (facts.phase() == kFullPhase) return;
+  int distance[2];
+  for (const Side side : kSides) {
+    const Square king = facts.position().King(side);
+    distance[Index(side)] = KingDistance(king, NearestCentre(king));
+  }
+  const int lead = distance[1] - distance[0];
+  if (lead == 0) return;
+  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kKingActivity, side,
+           weights.king_activity * (lead > 0 ? lead : -lead),
+           [&](Details& details) {
+             details.Squares(facts.Own(side, PieceKind::kKing));
+             for (const Side king : {side, Other(side)}) {
+               details.Add(KingDistanceClaim(
+                   facts, king, NearestCentre(facts.position().King(king))));
+             }
+           });
+}
+
 }  // namespace
 
 template <class Sink>
 void AddKing(const Facts& facts, const Weights& weights, Sink& sink) {
   for (const Side side : kSides) {
     KingTerms<Sink>(facts, weights, side, sink).Run();
+    AddUncastled(facts, weights, side, sink);
   }
+  AddActivity(facts, weights, sink);
 }
 
 ASSAY_INSTANTIATE_THEME(AddKing);

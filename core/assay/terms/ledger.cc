@@ -10,7 +10,11 @@ template <class Sink>
 void AddAllThemes(const Facts& facts, const Weights& weights, Sink& sink) {
   AddMaterial(facts, weights, sink);
   AddPawns(facts, weights, sink);
+  AddPassedPawns(facts, weights, sink);
   AddPieces(facts, weights, sink);
+  AddMinorPieces(facts, weights, sink);
+  AddRooks(facts, weights, sink);
+  AddDangers(facts, weights, sink);
   AddKing(facts, weights, sink);
   AddSpaceAndTime(facts, weights, sink);
   AddEndings(facts, weights, sink);  // last: it sees the sum of the rest

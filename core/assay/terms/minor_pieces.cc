@@ -22,8 +22,7 @@ void AddOutposts(const Facts& facts, const Weights& weights, Side side,
   const Bitboard outposts = facts.Pawns(side).outposts;
   if (outposts == 0) return;
   for (const Square square : Each(outposts & Minors(facts, side))) {
-    const bool knight =
-        Contains(facts.Own(side, PieceKind::kKnight), square);
+    const bool knight = Contains(facts.Own(side, PieceKind::kKnight), square);
     const Bitboard contesting = OutpostContesters(facts, side, square);
     Tapered value = knight ? weights.knight_outpost : weights.bishop_outpost;
     if (contesting == 0) value = value + weights.outpost_uncontested;
@@ -45,12 +44,12 @@ void AddOutposts(const Facts& facts, const Weights& weights, Side side,
     if (reached == 0) continue;
     sink.Add(TermId::kOutpostInReach, side, weights.outpost_in_reach,
              [&](Details& details) {
-               const Bitboard at_once = goals & reach.NewAfter(1);
-               const Square goal = First(at_once != 0 ? at_once : reached);
-               Claim claim = SquaresClaim(ClaimKind::kOutpostRoute, side, 0);
-               claim.squares = reach.RoutesTo(goal, 1).front();
-               details.Squares(claim.squares.ToSet());
-               details.Add(claim);
+               details.Squares(Bit(from) | reached);
+               for (const Square goal : Each(reached)) {
+                 Claim claim = SquaresClaim(ClaimKind::kOutpostRoute, side, 0);
+                 claim.squares = reach.RoutesTo(goal, 1).front();
+                 details.Add(claim);
+               }
              });
   }
 }
@@ -80,8 +79,8 @@ void AddKnightForBishop(const Facts& facts, const Weights& weights,
   const int knights = surplus(PieceKind::kKnight);
   const int bishops = surplus(PieceKind::kBishop);
   if (knights * bishops >= 0) return;
-  const int exchanged = knights > 0 ? std::min(knights, -bishops)
-                                    : -std::min(-knights, bishops);
+  const int exchanged =
+      knights > 0 ? std::min(knights, -bishops) : -std::min(-knights, bishops);
   const int rams = PopCount(facts.CentreRams(Side::kWhite));
   if (rams == 1) return;
   const int net = exchanged * (rams - 1);
@@ -111,12 +110,12 @@ void AddMinorPieces(const Facts& facts, const Weights& weights, Sink& sink) {
     const Bitboard rim =
         facts.Own(side, PieceKind::kKnight) & (kFileA | kFileH);
     for (const Square knight : Each(rim)) {
-      sink.Add(TermId::kKnightOnRim, side, weights.knight_on_rim,
-               [&](Details& details) {
-                 details.Squares(Bit(knight));
-                 details.Add(
-                     SquaresClaim(ClaimKind::kKnightRim, side, Bit(knight)));
-               });
+      sink.Add(
+          TermId::kKnightOnRim, side, weights.knight_on_rim,
+          [&](Details& details) {
+            details.Squares(Bit(knight));
+            details.Add(SquaresClaim(ClaimKind::kKnightRim, side, Bit(knight)));
+          });
     }
   }
   AddKnightForBishop(facts, weights, sink);

@@ -30,8 +30,8 @@ Tapered ValueByRank(const Weights& weights, int relative_rank) {
 template <class Sink>
 class PassedPawn {
  public:
-  PassedPawn(const Facts& facts, const Weights& weights, Side side,
-             Square pawn, Sink& sink)
+  PassedPawn(const Facts& facts, const Weights& weights, Side side, Square pawn,
+             Sink& sink)
       : facts_(facts),
         weights_(weights),
         side_(side),
@@ -54,7 +54,8 @@ class PassedPawn {
       value = value + weights_.passed_blockaded * (rank_ - kThird);
     }
     if (outside) value = value + weights_.passed_outside;
-    if (free_path) value = value + weights_.passed_free_path * (rank_ - kFourth);
+    if (free_path)
+      value = value + weights_.passed_free_path * (rank_ - kFourth);
     if (partner != 0 && rank_ > kThird) {
       value = value + weights_.passed_connected * (rank_ - kThird);
     }
@@ -105,8 +106,7 @@ class PassedPawn {
   // A connected passed pawn that is not further than this one; of two on one
   // rank, each is the other's partner, so the pair counts for both.
   Bitboard Partner() const {
-    const Bitboard near =
-        facts_.Pawns(side_).passed & ConnectedSquares(pawn_);
+    const Bitboard near = facts_.Pawns(side_).passed & ConnectedSquares(pawn_);
     for (const Square other : Each(near)) {
       if (RelativeRank(side_, other) <= rank_) return Bit(other);
     }
@@ -129,12 +129,12 @@ void AddCandidates(const Facts& facts, const Weights& weights, Side side,
   for (const Square pawn : Each(facts.Pawns(side).candidates)) {
     const int rank = RelativeRank(side, pawn);
     if (rank < kThird) continue;
-    sink.Add(TermId::kCandidate, side, weights.candidate * (rank - 1),
-             [&](Details& details) {
-               details.Squares(Bit(pawn));
-               details.Add(
-                   SquaresClaim(ClaimKind::kCandidate, side, Bit(pawn)));
-             });
+    sink.Add(
+        TermId::kCandidate, side, weights.candidate * (rank - 1),
+        [&](Details& details) {
+          details.Squares(Bit(pawn));
+          details.Add(SquaresClaim(ClaimKind::kCandidate, side, Bit(pawn)));
+        });
   }
 }
 

@@ -1,10 +1,46 @@
-// Doubled, isolated, backward and passed pawns.
+// Doubled, isolated and backward pawns, and what else is weak or promising in
+// a skeleton. What a weak pawn costs depends on what can be done about it: who
+// can attack and defend it, who holds the square ahead, whether it can be
+// exchanged.
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/levers.h"
+#include "assay/facts/pawn_groups.h"
+#include "assay/facts/siege.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
 namespace {
+
+// Own moves that either side is given to bring a piece up.
+constexpr int kSiegeMoves = 1;
+constexpr int kMostSurplus = 2;
+
+// By how many the attackers of a pawn outnumber its defenders, 0 to 2.
+int BesiegedBy(const Facts& facts, Side side, Square pawn) {
+  const Side enemy = Other(side);
+  const int attackers = Muster(facts, enemy, pawn, kSiegeMoves).size;
+  if (attackers == 0) return 0;
+  const int defenders = Muster(facts, side, pawn, kSiegeMoves).size;
+  const int surplus = attackers - defenders;
+  return surplus < 0 ? 0 : surplus > kMostSurplus ? kMostSurplus : surplus;
+}
+
+// Whether enemy pieces hold the square ahead of a pawn.
+bool StopIsHeld(const Facts& facts, Side side, Square stop) {
+  const Piece there = facts.position().At(stop);
+  if (!there.empty()) {
+    return there.side() != side && there.kind() != PieceKind::kPawn;
+  }
+  if (!Contains(facts.Attacked(Other(side)), stop)) return false;
+  return PopCount(facts.Attackers(Other(side), stop)) >
+         PopCount(facts.Attackers(side, stop));
+}
+
+Claim HeldClaim(const Facts& facts, Side side, Square stop) {
+  return facts.position().At(stop).empty()
+             ? ControlClaim(facts, Other(side), stop)
+             : BlockadeClaim(Other(side), stop);
+}
 
 // Whether a pawn of the side on the file captures, or can soon capture, its
 // way to another file: then the doubling need not last.
@@ -18,31 +54,30 @@ bool CanUndouble(const PawnFacts& own, int file, const LeverMoves& levers) {
 
 template <class Sink>
 void AddDoubled(const Facts& facts, const Weights& weights, Side side,
-                Sink& sink) {
+                const LeverMoves& levers, Sink& sink) {
   const PawnFacts& own = facts.Pawns(side);
-  if (own.doubled == 0) return;
-  const LeverMoves levers = FindLeverMoves(facts, side);
   for (const Square first : Each(FillFiles(own.doubled) & RankMask(0))) {
     const int file = FileOf(first);
     const Bitboard pawns = own.pawns & FileMask(file);
     const bool isolated = (pawns & own.isolated) != 0;
     const bool open = (facts.HalfOpenFiles(Other(side)) & pawns) != 0;
-    const bool undoubles = CanUndouble(own, file, levers);
     Tapered each = weights.doubled_pawns;
     if (isolated) each = each + weights.doubled_isolated;
     if (open) each = each + weights.doubled_open;
-    if (undoubles) each = each + weights.doubled_lever;
+    if (CanUndouble(own, file, levers)) each = each + weights.doubled_lever;
+    const Square front = side == Side::kWhite ? Last(pawns) : First(pawns);
+    const bool unguarded = !Contains(own.attacks, front);
+    const int besieged = unguarded ? BesiegedBy(facts, side, front) : 0;
     sink.Add(
-        TermId::kDoubledPawns, side, each * (PopCount(pawns) - 1),
+        TermId::kDoubledPawns, side,
+        each * (PopCount(pawns) - 1) + weights.weak_pawn_besieged * besieged,
         [&](Details& details) {
           details.Squares(pawns);
           details.Add(DoubledClaim(facts, side, file));
           for (const Square pawn : Each(pawns & own.isolated)) {
             details.Add(SquaresClaim(ClaimKind::kIsolated, side, Bit(pawn)));
           }
-          if (open) {
-            details.Add(HalfOpenFileClaim(Other(side), file));
-          }
+          if (open) details.Add(HalfOpenFileClaim(Other(side), file));
           for (const Square pawn : Each(pawns & own.levers)) {
             details.Add(LeverClaim(facts, side, pawn));
           }
@@ -51,75 +86,134 @@ void AddDoubled(const Facts& facts, const Weights& weights, Side side,
               details.Add(LeverMoveClaim(side, move));
             }
           }
+          if (besieged > 0) {
+            details.Add(
+                SiegeCountClaim(facts, Other(side), front, kSiegeMoves));
+          }
         });
   }
 }
 
-// A weak pawn, and whether the opponent's rooks can see it down its file.
+// An isolated or backward pawn.
 template <class Sink>
-void AddWeak(const Facts& facts, Side side, TermId term, ClaimKind kind,
-             Square pawn, Tapered base, Tapered on_open_file, Sink& sink) {
+void AddWeak(const Facts& facts, const Weights& weights, Side side,
+             ClaimKind kind, Square pawn, Sink& sink) {
+  const bool isolated = kind == ClaimKind::kIsolated;
   const bool open = Contains(facts.HalfOpenFiles(Other(side)), pawn);
-  sink.Add(term, side, open ? base + on_open_file : base,
+  const Square stop = First(Forward(side, Bit(pawn)));
+  const bool held = StopIsHeld(facts, side, stop);
+  const int besieged = BesiegedBy(facts, side, pawn);
+  Tapered value = isolated ? weights.isolated_pawn : weights.backward_pawn;
+  if (open) {
+    value = value + (isolated ? weights.isolated_open : weights.backward_open);
+  }
+  if (held) value = value + weights.weak_pawn_held;
+  value = value + weights.weak_pawn_besieged * besieged;
+  sink.Add(
+      isolated ? TermId::kIsolatedPawn : TermId::kBackwardPawn, side, value,
+      [&](Details& details) {
+        details.Squares(Bit(pawn));
+        details.Add(SquaresClaim(kind, side, Bit(pawn)));
+        if (open) {
+          details.Add(HalfOpenFileClaim(Other(side), FileOf(pawn)));
+        }
+        if (held) details.Add(HeldClaim(facts, side, stop));
+        if (besieged > 0) {
+          details.Add(SiegeCountClaim(facts, Other(side), pawn, kSiegeMoves));
+        }
+      });
+}
+
+template <class Sink>
+void AddHangingPair(const Facts& facts, const Weights& weights, Side side,
+                    Sink& sink) {
+  const Bitboard pair = HangingPair(facts, side);
+  if (pair == 0) return;
+  sink.Add(TermId::kHangingPawns, side, weights.hanging_pawns,
            [&](Details& details) {
-             details.Squares(Bit(pawn));
-             details.Add(SquaresClaim(kind, side, Bit(pawn)));
-             if (open) {
-               details.Add(HalfOpenFileClaim(Other(side), FileOf(pawn)));
-             }
+             details.Squares(pair);
+             details.Add(SquaresClaim(ClaimKind::kHangingPair, side, pair));
            });
 }
 
-Tapered PassedValue(const Weights& weights, int relative_rank) {
-  const Tapered values[] = {weights.passed_rank2, weights.passed_rank3,
-                            weights.passed_rank4, weights.passed_rank5,
-                            weights.passed_rank6, weights.passed_rank7};
-  return values[relative_rank - 1];
+// Bases that an enemy pawn break attacks.
+template <class Sink>
+void AddChainBases(const Facts& facts, const Weights& weights, Side side,
+                   const LeverMoves& enemy_levers, Sink& sink) {
+  const Bitboard bases = facts.Pawns(side).chain_bases;
+  if (bases == 0) return;
+  Bitboard hit = 0;
+  for (const LeverMove& move : enemy_levers) hit |= move.targets & bases;
+  for (const Square base : Each(hit)) {
+    sink.Add(TermId::kChainBase, side, weights.chain_base_hit,
+             [&](Details& details) {
+               details.Squares(Bit(base));
+               details.Add(ChainBaseClaim(facts, side, base));
+               for (const LeverMove& move : enemy_levers) {
+                 if (Contains(move.targets, base)) {
+                   details.Add(LeverMoveClaim(Other(side), move));
+                 }
+               }
+             });
+  }
 }
 
+// One entry for the side with more islands.
 template <class Sink>
-void AddPassed(const Facts& facts, const Weights& weights, Side side,
-               Square pawn, Sink& sink) {
-  const int rank = RelativeRank(side, pawn);
-  const bool is_protected = Contains(facts.Pawns(side).attacks, pawn);
-  const Square stop = First(Forward(side, Bit(pawn)));
-  const Piece blocker = facts.position().At(stop);
-  const bool blockaded = !blocker.empty() && blocker.side() != side &&
-                         blocker.kind() != PieceKind::kPawn;
-  Tapered value = PassedValue(weights, rank);
-  if (is_protected) value = value + weights.passed_protected;
-  if (blockaded && rank > 2) {
-    value = value + weights.passed_blockaded * (rank - 2);
+void AddIslands(const Facts& facts, const Weights& weights, Sink& sink) {
+  const int surplus =
+      facts.Pawns(Side::kWhite).islands - facts.Pawns(Side::kBlack).islands;
+  if (surplus == 0) return;
+  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kPawnIslands, side,
+           weights.pawn_island * (surplus > 0 ? surplus : -surplus),
+           [&](Details& details) {
+             details.Squares(facts.Pawns(side).pawns);
+             details.Add(IslandsClaim(facts, side));
+           });
+}
+
+// Holes on files c to f that an enemy minor piece stands on or attacks.
+template <class Sink>
+void AddHoles(const Facts& facts, const Weights& weights, Side side,
+              Sink& sink) {
+  const Side enemy = Other(side);
+  const Bitboard used = facts.Own(enemy, PieceKind::kKnight) |
+                        facts.Own(enemy, PieceKind::kBishop) |
+                        facts.AttackedBy(enemy, PieceKind::kKnight) |
+                        facts.AttackedBy(enemy, PieceKind::kBishop);
+  const Bitboard holes = facts.Pawns(side).holes & Facts::kCentreFiles & used;
+  for (const Square hole : Each(holes)) {
+    sink.Add(TermId::kHole, side, weights.hole, [&](Details& details) {
+      details.Squares(Bit(hole));
+      details.Add(SquaresClaim(ClaimKind::kHole, side, Bit(hole)));
+      if (facts.position().At(hole).empty()) {
+        details.Add(ControlClaim(facts, enemy, hole));
+      }
+    });
   }
-  sink.Add(TermId::kPassedPawn, side, value, [&](Details& details) {
-    details.Squares(Bit(pawn));
-    details.Add(SquaresClaim(ClaimKind::kPassed, side, Bit(pawn)));
-    if (is_protected) {
-      details.Add(SquaresClaim(ClaimKind::kProtectedPassed, side, Bit(pawn)));
-    }
-    if (blockaded) details.Add(BlockadeClaim(Other(side), stop));
-  });
 }
 
 }  // namespace
 
 template <class Sink>
 void AddPawns(const Facts& facts, const Weights& weights, Sink& sink) {
+  const LeverMoves levers[2] = {FindLeverMoves(facts, Side::kWhite),
+                                FindLeverMoves(facts, Side::kBlack)};
   for (const Side side : kSides) {
     const PawnFacts& own = facts.Pawns(side);
-    AddDoubled(facts, weights, side, sink);
+    AddDoubled(facts, weights, side, levers[Index(side)], sink);
     for (const Square pawn : Each(own.isolated)) {
-      AddWeak(facts, side, TermId::kIsolatedPawn, ClaimKind::kIsolated, pawn,
-              weights.isolated_pawn, weights.isolated_open, sink);
+      AddWeak(facts, weights, side, ClaimKind::kIsolated, pawn, sink);
     }
     for (const Square pawn : Each(own.backward)) {
-      AddWeak(facts, side, TermId::kBackwardPawn, ClaimKind::kBackward, pawn,
-              weights.backward_pawn, weights.backward_open, sink);
+      AddWeak(facts, weights, side, ClaimKind::kBackward, pawn, sink);
     }
-    for (const Square pawn : Each(own.passed)) {
-      AddPassed(facts, weights, side, pawn, sink);
-    }
+    AddHangingPair(facts, weights, side, sink);
+    AddChainBases(facts, weights, side, levers[Index(Other(side))], sink);
+    AddHoles(facts, weights, side, sink);
   }
+  AddIslands(facts, weights, sink);
 }
 
 ASSAY_INSTANTIATE_THEME(AddPawns);

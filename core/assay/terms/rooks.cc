@@ -14,15 +14,15 @@ void AddSide(const Facts& facts, const Weights& weights, Side side,
   const Bitboard half_open = facts.HalfOpenFiles(side);
   for (const Square rook : Each(rooks & (open | half_open))) {
     const bool is_open = Contains(open, rook);
-    sink.Add(TermId::kRookOnFile, side,
-             is_open ? weights.rook_open_file : weights.rook_half_open_file,
-             [&](Details& details) {
-               details.Squares(Bit(rook));
-               details.Add(
-                   SquaresClaim(ClaimKind::kRookOnFile, side, Bit(rook)));
-               details.Add(is_open ? OpenFileClaim(FileOf(rook))
-                                   : HalfOpenFileClaim(side, FileOf(rook)));
-             });
+    sink.Add(
+        TermId::kRookOnFile, side,
+        is_open ? weights.rook_open_file : weights.rook_half_open_file,
+        [&](Details& details) {
+          details.Squares(Bit(rook));
+          details.Add(SquaresClaim(ClaimKind::kRookOnFile, side, Bit(rook)));
+          details.Add(is_open ? OpenFileClaim(FileOf(rook))
+                              : HalfOpenFileClaim(side, FileOf(rook)));
+        });
     const Bitboard pair =
         facts.Attacks(rook) & rooks & FrontSpan(Side::kWhite, Bit(rook));
     if (pair != 0) {
@@ -35,12 +35,12 @@ void AddSide(const Facts& facts, const Weights& weights, Side side,
     }
   }
   for (const Square rook : Each(rooks & facts.SeventhRank(side))) {
-    sink.Add(TermId::kSeventhRank, side, weights.rook_seventh,
-             [&](Details& details) {
-               details.Squares(Bit(rook));
-               details.Add(
-                   SquaresClaim(ClaimKind::kSeventhRank, side, Bit(rook)));
-             });
+    sink.Add(
+        TermId::kSeventhRank, side, weights.rook_seventh,
+        [&](Details& details) {
+          details.Squares(Bit(rook));
+          details.Add(SquaresClaim(ClaimKind::kSeventhRank, side, Bit(rook)));
+        });
   }
   for (const Square pawn : Each(facts.Pawns(side).passed)) {
     const Bitboard behind = FileMask(FileOf(pawn)) & rooks;

@@ -73,13 +73,21 @@ class LedgerSink {
   Ledger& ledger_;
 };
 
-// The themes, each in the file of its name.
+// The themes, in the files of these names.
 template <class Sink>
 void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddPawns(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
+void AddPassedPawns(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
 void AddPieces(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddMinorPieces(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddRooks(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
+void AddDangers(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddKing(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>

@@ -1,7 +1,8 @@
-// Space, and the move.
+// Space, the centre, development and the move.
 #include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
@@ -27,11 +28,58 @@ void AddSpace(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
+constexpr Bitboard kCentreSquares = Bit(kD4) | Bit(kE4) | Bit(kD5) | Bit(kE5);
+
+// How often the side's pieces and pawns look at the four centre squares.
+int CentreAttacks(const Facts& facts, Side side) {
+  const PawnFacts& pawns = facts.Pawns(side);
+  int attacks = PopCount(pawns.attacks & kCentreSquares) +
+                PopCount(pawns.attacked_twice & kCentreSquares);
+  for (const Square square :
+       Each(facts.position().Pieces(side) & ~pawns.pawns)) {
+    attacks += PopCount(facts.Attacks(square) & kCentreSquares);
+  }
+  return attacks;
+}
+
+// One entry for the side that looks at the centre more often.
+template <class Sink>
+void AddCentreControl(const Facts& facts, const Weights& weights, Sink& sink) {
+  const int net =
+      CentreAttacks(facts, Side::kWhite) - CentreAttacks(facts, Side::kBlack);
+  if (net == 0) return;
+  const Side side = net > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kCentreControl, side, weights.centre_control * std::abs(net),
+           [&](Details& details) {
+             details.Squares(kCentreSquares);
+             for (const Square square : Each(kCentreSquares)) {
+               details.Add(ControlClaim(facts, side, square));
+             }
+           });
+}
+
+template <class Sink>
+void AddDevelopment(const Facts& facts, const Weights& weights, Side side,
+                    Sink& sink) {
+  const Bitboard at_home = UndevelopedPieces(facts, side);
+  if (at_home == 0) return;
+  sink.Add(TermId::kUndeveloped, side,
+           Scale(weights.undeveloped * PopCount(at_home),
+                 Openness(facts.centre()), kFullOpenness),
+           [&](Details& details) {
+             details.Squares(at_home);
+             details.Add(UndevelopedClaim(side, at_home));
+             details.Add(CentreClaim(facts));
+           });
+}
+
 }  // namespace
 
 template <class Sink>
 void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink) {
   AddSpace(facts, weights, sink);
+  AddCentreControl(facts, weights, sink);
+  for (const Side side : kSides) AddDevelopment(facts, weights, side, sink);
   sink.Add(TermId::kTempo, facts.position().side_to_move(), weights.tempo,
            [&](Details& details) { details.Add(ToMoveClaim(facts)); });
 }

@@ -26,22 +26,59 @@ enum class Theme : std::uint8_t {
 std::string_view Name(Theme theme);
 
 enum class TermId : std::uint8_t {
+  // material
   kMaterial,
   kKnightPawns,
   kRookPawns,
   kBishopPair,
+  // pawns
   kDoubledPawns,
   kIsolatedPawn,
   kBackwardPawn,
+  kHangingPawns,
+  kChainBase,
+  kPawnIslands,
   kPassedPawn,
+  kCandidate,
+  kWingMajority,
+  kHole,
+  // pieces
   kScope,
+  kOutpost,
+  kOutpostInReach,
+  kBadBishop,
+  kKnightForBishop,
+  kKnightOnRim,
   kKnightSquareTaken,
+  kRookOnFile,
+  kSeventhRank,
+  kDoubledRooks,
+  kRookBehindPasser,
+  kHanging,
+  kLoosePiece,
+  kPinned,
+  kTrapped,
+  // king
   kShelter,
   kFlankPawnMoved,
   kDiagonalToKing,
   kFileToKing,
+  kKingAttackers,
+  kUncastled,
+  kKingActivity,
+  // space and centre
   kSpace,
+  kCentreControl,
+  // time
+  kUndeveloped,
+  kEarlyQueen,
   kTempo,
+  // endings
+  kExactResult,
+  kWrongBishop,
+  kOppositeBishops,
+  kRookEnding,
+  kTooLittleToWin,
   kDeadPosition,
 };
 inline constexpr int kTerms = static_cast<int>(TermId::kDeadPosition) + 1;
@@ -68,7 +105,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 1;
+inline constexpr unsigned kCatalogueVersion = 2;
 
 }  // namespace assay
 

@@ -51,77 +51,178 @@ struct Weights {
 
   // Each pawn of a file beyond the first. Shannon 1950 calls half a pawn a
   // rough estimate for all doubled pawns; measured it is far less.
-  Tapered doubled_pawns{-8, -16};
+  Tapered doubled_pawns{-5, -14};
   // The same, where the doubled pawns have no neighbour either: neither can be
   // guarded by a pawn, and one blocks the other. Common practice.
-  Tapered doubled_isolated{-8, -10};
+  Tapered doubled_isolated{-8, -11};
   // The same, on a file half-open for the opponent: they can be attacked from
   // the front. Common practice.
-  Tapered doubled_open{-6, -3};
+  Tapered doubled_open{-5, -2};
   // Comes back where a lever or a pawn break of theirs can undouble them soon:
   // up to half the price. Measured, less in the middlegame than in the ending.
   Tapered doubled_lever{3, 9};
 
   // A pawn without neighbours: no pawn can guard it or its stop square.
   // Measured; Shannon 1950 guesses half a pawn.
-  Tapered isolated_pawn{-8, -14};
+  Tapered isolated_pawn{-5, -10};
   // More on a file half-open for the opponent, whose rooks see it. Measured.
-  Tapered isolated_open{-14, -4};
+  Tapered isolated_open{-5, -2};
 
   // A pawn left behind its neighbours that cannot step up safely. With an
   // enemy pawn on its file it is no target, yet it cramps its side. Measured.
-  Tapered backward_pawn{-12, -9};
+  Tapered backward_pawn{-14, -7};
   // More on a file half-open for the opponent: the textbook weakness. Measured.
-  Tapered backward_open{-12, -11};
+  Tapered backward_open{-9, -6};
+
+  // Either, while enemy pieces hold the square ahead of it: one stands there,
+  // or more of them than of the own look at it. Common practice (Nimzowitsch's
+  // blockade).
+  Tapered weak_pawn_held{-4, -9};
+  // Such a pawn, or the front one of doubled pawns that no pawn guards, for
+  // each piece by which attackers (after one more move of the side's own)
+  // outnumber defenders (after one more of theirs), two at most.
+  Tapered weak_pawn_besieged{-12, -14};
+
+  // Two pawns side by side in the middle that have no neighbours: they take
+  // space and can become targets.
+  Tapered hanging_pawns{5, -4};
+  // The base of a chain that an enemy pawn can attack on its next step.
+  Tapered chain_base_hit{-2, -3};
+  // Each pawn island more than the opponent has.
+  Tapered pawn_island{-12, -3};
+  // A pawn that can become passed on its third to sixth rank: for each rank
+  // beyond the second.
+  Tapered candidate{3, 4};
+  // Each pawn more on the a- to c-files or the f- to h-files, away from the
+  // enemy king, where it can make a passed pawn.
+  Tapered wing_majority{0, 2};
+  // A hole on files c to f that an enemy knight or bishop stands on or attacks.
+  // Measured; nothing in an ending, where kings guard squares.
+  Tapered hole{-7, 0};
 
   // A passed pawn on the side's second to seventh rank. Grows with every step,
   // in the ending twice as fast: fewer pieces can stop it. Measured.
   Tapered passed_rank2{0, 4};
   Tapered passed_rank3{0, 6};
-  Tapered passed_rank4{4, 20};
-  Tapered passed_rank5{16, 52};
-  Tapered passed_rank6{52, 100};
-  Tapered passed_rank7{84, 150};
+  Tapered passed_rank4{2, 18};
+  Tapered passed_rank5{12, 52};
+  Tapered passed_rank6{52, 104};
+  Tapered passed_rank7{86, 160};
   // Guarded by a pawn of its own.
   Tapered passed_protected{10, 11};
   // A piece of the opponent stands on its stop square (for each rank beyond
   // the third that the pawn has reached): a blockade takes most of the push.
-  Tapered passed_blockaded{0, -8};
+  Tapered passed_blockaded{-2, -8};
+
+  // Passed pawns side by side, for each rank of the further one beyond the
+  // third.
+  Tapered passed_connected{2, 13};
+  // No enemy pawn within three files: it draws the enemy king away.
+  Tapered passed_outside{0, 8};
+  // From the fifth rank on, where no enemy piece stands on or looks at the
+  // squares ahead of it, for each rank beyond the fourth.
+  Tapered passed_free_path{5, 25};
+  // In the ending, each king's move that the own king is nearer to the square
+  // ahead of it than the enemy king, from the fourth rank on; 4 at most.
+  Tapered passed_king_nearer{0, 9};
+  // An own rook behind it (Tarrasch's rule).
+  Tapered rook_behind_passer{8, 12};
+
+  // A knight or bishop on an outpost: it cannot be driven off by a pawn.
+  Tapered knight_outpost{20, 10};
+  Tapered bishop_outpost{14, 8};
+  // More, where no enemy minor piece can contest the square.
+  Tapered outpost_uncontested{9, 5};
+  // A knight or bishop that can reach an empty outpost in one or two moves.
+  Tapered outpost_in_reach{4, 0};
+  // A bishop, for each own pawn of the c- to f-files that stands fixed on its
+  // colour in its way.
+  Tapered bad_bishop{-8, -9};
+  // A knight instead of a bishop, for each ram on files c to f beyond the
+  // first; below that the bishop gains. Handbook consensus for closed centres.
+  Tapered knight_for_bishop_ram{4, 4};
+  // A knight on the a- or h-file, beyond what it loses in scope.
+  Tapered knight_on_rim{-14, -6};
+
+  // A rook on an open file; on one half-open for it.
+  Tapered rook_open_file{23, 5};
+  Tapered rook_half_open_file{9, 4};
+  // A rook on its seventh rank with something to attack there.
+  Tapered rook_seventh{10, 26};
+  // Two rooks behind one another on such a file.
+  Tapered doubled_rooks{12, 12};
+
+  // What hangs, for each pawn's worth that captures there gain: the opponent to
+  // move, and the owner to move, who will mostly save it.
+  Tapered hanging{-22, -24};
+  Tapered hanging_own_move{-4, -7};
+  // A piece that nothing guards.
+  Tapered loose_piece{-6, -4};
+  // A pinned piece or pawn.
+  Tapered pinned{-12, -16};
+  // A piece that cannot get away, on top of what hangs.
+  Tapered trapped{-38, -34};
+  // A queen out early, for each enemy piece or pawn that can attack it next.
+  Tapered early_queen{-6, 0};
 
   // Each square of useful scope more than is typical for the kind (knight 4,
   // bishop 4, rook 5, queen 8: means over the fit file). Measured.
-  Tapered knight_scope{8, 14};
-  Tapered bishop_scope{7, 8};
-  Tapered rook_scope{6, 7};
-  Tapered queen_scope{3, 6};
+  Tapered knight_scope{7, 11};
+  Tapered bishop_scope{5, 6};
+  Tapered rook_scope{4, 5};
+  Tapered queen_scope{2, 4};
 
   // A pawn on c3 or f3 while the knight of that wing is at home: it must go
   // where it does less. Two squares of scope, at 8 each; measured about 20.
-  Tapered knight_square_taken{-16, 0};
+  Tapered knight_square_taken{-18, 0};
 
   // Each of the files at the king without a shelter pawn. Measured. All values
   // of this group are for a full attacking force (king.cc), and nothing in an
   // ending, where the king comes out to fight.
-  Tapered shelter_gap{-10, 0};
+  Tapered shelter_gap{-5, 0};
   // Each flank pawn moved beside the king: the squares it no longer guards can
   // never be guarded by it again. Own reasoning, kept small: on average what
   // the move gains in room outweighs it, and what it opens is counted apart.
   Tapered flank_pawn_moved{-3, 0};
   // A diagonal open to the king that an enemy queen or bishop moves on.
-  Tapered diagonal_to_king{-6, 0};
+  Tapered diagonal_to_king{-5, 0};
   // More, where such a piece can enter it on its next move.
-  Tapered diagonal_entered{-14, 0};
+  Tapered diagonal_entered{-16, 0};
   // A file at the king open to both sides, the opponent with a rook or queen.
   // (A file that only the king's own pawn closes costs nothing measurable while
   // nothing stands on it: the pawn is shelter.) Measured.
-  Tapered file_to_king_open{-18, 0};
+  Tapered file_to_king_open{-20, 0};
   // An enemy rook or queen stands on such a file, or on one half-open for it;
   // comes on top. Measured.
-  Tapered file_to_king_occupied{-14, 0};
+  Tapered file_to_king_occupied{-8, 0};
+
+  // Each pair of enemy pieces that look at the squares around the king.
+  Tapered king_attackers{-26, 0};
+  // Each such square that only the king guards.
+  Tapered king_weak_square{-15, 0};
+  // A king still in the middle, in an open centre, queens on; in proportion in
+  // more closed ones.
+  Tapered uncastled{-32, 0};
+  // More, where it can castle no more.
+  Tapered castling_lost{-18, 0};
+  // In the ending, each move that a king is nearer to the centre than the
+  // other.
+  Tapered king_activity{0, 12};
+
+  // Each minor piece at home, in an open centre; in proportion in more closed
+  // ones.
+  Tapered undeveloped{-11, 0};
+  // Each attacker more than the opponent has of the four centre squares.
+  Tapered centre_control{3, 0};
 
   // Each safe square behind the own pawns more than the opponent has, with all
   // eight minor pieces on the board; in proportion with fewer. Measured.
-  Tapered space{4, 4};
+  Tapered space{7, 7};
+
+  // King and pawn against king, won by the table: half a queen on top of what
+  // the pawn counts for, beyond any doubt and short of the queen itself. Own
+  // reasoning.
+  Tapered exact_win{480, 480};
 
   // The move itself. On quiet positions hardly measurable; kept at less than a
   // tenth of a pawn. Own reasoning.
