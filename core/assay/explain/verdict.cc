@@ -27,14 +27,16 @@ constexpr int kSlight = 14;
 // set against another. Own reasoning.
 constexpr Centipawns kUnclearWeight = 120;
 
-int EqualNag(const Facts& facts, const std::vector<Reason>& reasons) {
+int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
+             const std::vector<Caution>& cautions) {
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
     for_side[Index(reason.favours())] += std::abs(reason.value_cp);
   }
   const Centipawns both = std::min(for_side[0], for_side[1]);
   if (both >= kUnclearWeight) return kUnclear;
-  const bool tension = facts.centre() == Centre::kTension;
+  const bool tension = facts.centre() == Centre::kTension ||
+                       (!cautions.empty() && cautions.front().leads);
   return tension || both >= kUnclearWeight / 2 ? kEqualActive : kEqualQuiet;
 }
 
@@ -89,7 +91,8 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
 }  // namespace
 
 Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
-                    const std::vector<Reason>& reasons, ClaimTable& table) {
+                    const std::vector<Reason>& reasons,
+                    const std::vector<Caution>& cautions, ClaimTable& table) {
   Verdict verdict;
   if (IsOver(facts, verdict, table)) return verdict;
   for (const Reason& reason : reasons) Merge(reason.claims, verdict.claims);
@@ -97,7 +100,7 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
   const Centipawns size = std::abs(score_cp);
   if (size < kSlightFrom) {
-    verdict.nag = EqualNag(facts, reasons);
+    verdict.nag = EqualNag(facts, reasons, cautions);
   } else {
     verdict.favours = score_cp > 0 ? Side::kWhite : Side::kBlack;
     const int degree = size < kModerateFrom   ? 0
