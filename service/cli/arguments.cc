@@ -9,6 +9,7 @@ namespace {
 
 constexpr int kMostJobs = 256;
 constexpr int kMostPlies = 20000;
+constexpr std::uint64_t kMostNodes = 4000000000;
 
 struct Option {
   std::string_view name;
@@ -18,6 +19,7 @@ struct Option {
 constexpr Option kOptions[] = {
     {"--format", true, "explain score terms"},
     {"--static", false, "explain score"},
+    {"--proof-nodes", true, "explain"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain"},
     {"--pgn", false, "explain score"},
@@ -77,6 +79,19 @@ absl::Status ReadNumber(std::string_view option, const std::string& value,
   return absl::OkStatus();
 }
 
+absl::Status ReadNodes(const std::string& value, Arguments& arguments) {
+  const bool digits = !value.empty() && value.size() <= 10 &&
+                      std::all_of(value.begin(), value.end(),
+                                  [](char c) { return c >= '0' && c <= '9'; });
+  const std::uint64_t nodes = digits ? std::stoull(value) : 0;
+  if (!digits || nodes > kMostNodes) {
+    return Problem3("--proof-nodes", "not a number in range", value,
+                    "0 to 4000000000");
+  }
+  arguments.proof_nodes = nodes;
+  return absl::OkStatus();
+}
+
 absl::Status ReadOption(const Option& option, const std::string& value,
                         Arguments& arguments) {
   if (option.commands.find(arguments.command) == std::string_view::npos) {
@@ -84,6 +99,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
                     option.name, "see assay --help");
   }
   if (option.name == "--format") return ReadFormat(value, arguments);
+  if (option.name == "--proof-nodes") return ReadNodes(value, arguments);
   if (option.name == "--jobs") {
     return ReadNumber(option.name, value, 1, kMostJobs, arguments.jobs);
   }
@@ -191,7 +207,9 @@ batch, an item that fails has a line of its own ("error: ..." in text,
       --last            the last position
   --ledger              explain: every entry of the score with its value
   --all-claims          explain, JSON: every claim that holds, used or not
-  --static              no search; at present nothing is searched anyway
+  --proof-nodes N       explain: search N nodes behind the verdict; 8000 take
+                        about 30 ms. Without it, or with 0, nothing is searched
+  --static              no search, whatever --proof-nodes says
   --jobs N              threads for a batch, 1 to 256; default: all cores. The
                         output is the same for any number
   --weights FILE        weights instead of the defaults

@@ -2,6 +2,7 @@
 #ifndef ASSAY_SERVICE_CLI_ARGUMENTS_H_
 #define ASSAY_SERVICE_CLI_ARGUMENTS_H_
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,6 +34,7 @@ struct Arguments {
   Format format = Format::kText;
   bool help = false;
   bool static_only = false;
+  std::uint64_t proof_nodes = 0;
   bool all_claims = false;
   bool ledger = false;
   bool pgn = false;  // the file holds games

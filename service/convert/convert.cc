@@ -85,6 +85,17 @@ void ToProto(const Structure& structure, v1::Structure* message) {
   AddRefs(structure.claims, message->mutable_claims());
 }
 
+void ToProto(const Position& position, const Proof& proof, v1::Proof* message) {
+  message->set_score_cp(proof.score_cp);
+  message->set_mate_in(proof.mate_in);
+  for (std::string& san : ToSan(position, proof.line)) {
+    message->add_line(std::move(san));
+  }
+  message->set_depth(static_cast<unsigned>(proof.depth));
+  message->set_nodes(proof.nodes);
+  message->set_complete(proof.complete);
+}
+
 }  // namespace
 
 void ToProto(const Position& position, const Claim& claim, v1::Claim* message) {
@@ -126,6 +137,9 @@ void ToProto(const Explanation& explanation, const Assayer& assayer,
   ToProto(explanation.structure, message->mutable_structure());
   for (const Claim& claim : explanation.claims) {
     ToProto(explanation.position, claim, message->add_claims());
+  }
+  if (explanation.proof.has_value()) {
+    ToProto(explanation.position, *explanation.proof, message->mutable_proof());
   }
   message->set_summary(explanation.summary);
   AddRefs(explanation.summary_claims, message->mutable_summary_claims());

@@ -10,9 +10,16 @@
 #include "assay/explain/summary.h"
 #include "assay/explain/verdict.h"
 #include "assay/facts/claim_lists.h"
+#include "assay/proof/search.h"
+#include "assay/rules/draw.h"
+#include "assay/rules/movegen.h"
 
 namespace assay {
 namespace {
+
+// What a mate counts as where its last moves cannot be shown: far beyond any
+// cut-off, and no more than a material edge that large.
+constexpr Centipawns kUnshownMate = 2000;
 
 std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
                                     ClaimTable& table) {
@@ -43,6 +50,29 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   }
 }
 
+// Whether the line ends in mate by the side that the search says mates.
+bool EndsInMate(const Position& position, const std::vector<Move>& line) {
+  Position at = position;
+  for (const Move move : line) at = at.After(move);
+  return IsCheckmate(at);
+}
+
+Proof Prove(const Position& position, const Weights& weights,
+            const ExplainOptions& options) {
+  SearchLimits limits;
+  limits.nodes = options.proof_nodes;
+  limits.cancelled = options.cancelled;
+  const SearchResult found = Search(position, weights, limits);
+  Proof proof{found.score_cp, found.mate_in, found.line,
+              found.depth,    found.nodes,   found.complete};
+  // A mate is claimed with its moves or not at all.
+  if (proof.mate_in != 0 && !EndsInMate(position, proof.line)) {
+    proof.score_cp = proof.mate_in > 0 ? kUnshownMate : -kUnshownMate;
+    proof.mate_in = 0;
+  }
+  return proof;
+}
+
 }  // namespace
 
 Assayer::Assayer(const Weights& weights)
@@ -64,9 +94,19 @@ Explanation Assayer::Explain(const Position& position,
   explanation.reasons = FindReasons(facts, explanation.ledger, table);
   explanation.structure = DescribeStructure(facts, table);
   explanation.cautions = FindCautions(facts, table);
-  explanation.verdict =
-      FindVerdict(facts, explanation.score_cp, explanation.reasons,
-                  explanation.cautions, table);
+  const bool over = !HasLegalMove(position) || IsInsufficientMaterial(position);
+  if (options.proof_nodes > 0 && !over) {
+    explanation.proof = Prove(position, weights_, options);
+    AddProof(facts, *explanation.proof, explanation.score_cp, table,
+             explanation.cautions);
+    explanation.verdict =
+        FindProvedVerdict(facts, *explanation.proof, explanation.score_cp,
+                          explanation.reasons, explanation.cautions, table);
+  } else {
+    explanation.verdict =
+        FindVerdict(facts, explanation.score_cp, explanation.reasons,
+                    explanation.cautions, table);
+  }
   Summarise(explanation);
   KeepWorthwhile(options.max_reasons, explanation.reasons);
   if (options.all_claims) {

@@ -11,6 +11,8 @@
 #ifndef ASSAY_EXPLAIN_ASSAYER_H_
 #define ASSAY_EXPLAIN_ASSAYER_H_
 
+#include <atomic>
+#include <cstdint>
 #include <string>
 
 #include "assay/explain/explanation.h"
@@ -32,6 +34,13 @@ struct ExplainOptions {
   std::size_t max_reasons = 6;
   // Adds every claim that holds of the position, used or not.
   bool all_claims = false;
+  // Nodes of search behind the verdict; 0 searches nothing, and the verdict is
+  // that of the static score. kDefaultProofNodes (proof/search.h) is a good
+  // choice.
+  std::uint64_t proof_nodes = 0;
+  // Ends the search soon after it turns true; the verdict is then that of what
+  // was searched by then.
+  const std::atomic<bool>* cancelled = nullptr;
 };
 
 class Assayer {
@@ -42,8 +51,8 @@ class Assayer {
   // The static score, centipawns from White's view. Does not allocate.
   Centipawns Score(const Position& position) const;
 
-  // Verdict, reasons, cautions, ledger and claims. Static: nothing is proved
-  // by search.
+  // Verdict, reasons, cautions, ledger and claims. The score and its reasons
+  // are static; the verdict is proved where the options grant nodes.
   Explanation Explain(const Position& position,
                       const ExplainOptions& options = {}) const;
 

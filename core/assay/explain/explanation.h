@@ -54,6 +54,16 @@ struct Caution {
   ClaimRefs claims;
 };
 
+// What bounded search found of the position.
+struct Proof {
+  Centipawns score_cp = 0;  // White's view; 0 where mate_in is set
+  int mate_in = 0;          // moves, White's view: positive, White mates
+  std::vector<Move> line;   // best play by both sides
+  int depth = 0;
+  std::uint64_t nodes = 0;
+  bool complete = false;  // ended by itself, not by its budget
+};
+
 struct Structure {
   Centre centre = Centre::kUnresolved;
   std::string name;  // "closed centre"
@@ -71,6 +81,7 @@ struct Explanation {
   std::vector<Reason> reasons;  // heaviest first
   std::vector<Caution> cautions;
   Structure structure;
+  std::optional<Proof> proof;  // of the verdict; none where nothing is searched
   std::string summary;
   ClaimRefs summary_claims;
   std::vector<Claim> claims;

@@ -71,7 +71,9 @@ void Summarise(Explanation& explanation) {
     sentences.push_back(explanation.cautions.front().text);
     Merge(explanation.cautions.front().claims, refs);
   }
-  if (verdict.over) {
+  const bool mates =
+      explanation.proof.has_value() && explanation.proof->mate_in != 0;
+  if (verdict.over || mates) {
     sentences.push_back(verdict.text);
   } else if (!verdict.favours.has_value()) {
     sentences.push_back(verdict.text);

@@ -49,6 +49,18 @@ class Writer {
   std::string text_;
 };
 
+// "+0.42 for White", and what search made of it.
+std::string ScoreText(const Explanation& explanation) {
+  std::string text = PawnsText(explanation.score_cp) + " for White";
+  if (!explanation.proof.has_value()) return text;
+  const Proof& proof = *explanation.proof;
+  if (proof.mate_in != 0) {
+    return text + " counted, mate in " +
+           std::to_string(std::abs(proof.mate_in)) + " proved";
+  }
+  return text + " counted, " + PawnsText(proof.score_cp) + " proved";
+}
+
 std::string Padded(const std::string& text, std::size_t width) {
   return text.size() >= width ? text
                               : std::string(width - text.size(), ' ') + text;
@@ -71,7 +83,7 @@ std::string ToText(const Explanation& explanation, const TextStyle& style) {
   out.Dim(ToFen(explanation.position));
   const int nag = explanation.verdict.nag;
   out.Bold("$" + std::to_string(nag) + " " + std::string(NagMeaning(nag)) +
-           "; " + PawnsText(explanation.score_cp) + " for White");
+           "; " + ScoreText(explanation));
   out.Wrapped("  ", explanation.summary);
   for (const Reason& reason : explanation.reasons) {
     out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);

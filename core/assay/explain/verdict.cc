@@ -113,4 +113,25 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   return verdict;
 }
 
+Verdict FindProvedVerdict(const Facts& facts, const Proof& proof,
+                          Centipawns static_cp,
+                          const std::vector<Reason>& reasons,
+                          const std::vector<Caution>& cautions,
+                          ClaimTable& table) {
+  if (proof.mate_in == 0) {
+    Verdict verdict =
+        FindVerdict(facts, proof.score_cp, reasons, cautions, table);
+    verdict.quiet = !verdict.over && AgreesWithCount(proof, static_cp);
+    return verdict;
+  }
+  Verdict verdict;
+  verdict.favours = proof.mate_in > 0 ? Side::kWhite : Side::kBlack;
+  verdict.nag = proof.mate_in > 0 ? 20 : 21;
+  const int moves = std::abs(proof.mate_in);
+  verdict.text = std::string(Name(*verdict.favours)) + " mates in " +
+                 std::to_string(moves) + (moves == 1 ? " move." : " moves.");
+  table.Add(MateInClaim(*verdict.favours, proof.line), verdict.claims);
+  return verdict;
+}
+
 }  // namespace assay

@@ -78,6 +78,18 @@ Claim NoLegalMoveClaim(const Facts& facts);
 Claim ExactClaim(const Facts& facts);
 Claim KingDistanceClaim(const Facts& facts, Side side, Square square);
 
+// Lines (line_claims.cc).
+
+// The line is legal and ends in mate by the side.
+Claim MateInClaim(Side side, const std::vector<Move>& line);
+// The line is legal; the count is what it changes the material by, in the
+// side's view.
+Claim LineClaim(const Position& position, Side side,
+                const std::vector<Move>& line);
+
+// Pieces and pawns of the side less the other's, by exchange values.
+int MaterialBalance(const Position& position, Side side);
+
 }  // namespace assay
 
 #endif  // ASSAY_FACTS_CLAIM_MAKERS_H_
