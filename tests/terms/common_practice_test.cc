@@ -73,11 +73,11 @@ struct LockedCentre : testing_support::Row {
 
 constexpr LockedCentre kLockedCentres[] = {
     {{"ThreeRams"},
-     "Kg1 Rf1 Bd2 Be2 a2 c4 d5 e4 g2 h2 v Kg8 Rf8 Nd7 Ne7 a7 c5 d6 e5 g7 h7",
-     "Kg1 Rf1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rf8 Nd7 Ne7 a7 b7 f7 g7 h7"},
+     "Kg1 Rb1 Bd2 Be2 a2 c3 d4 e5 f2 h2 v Kg8 Rb8 Nd7 Ne7 a7 c4 d5 e6 f7 h7",
+     "Kg1 Rf1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rf8 Nd7 Nf6 a7 b7 f7 g7 h7"},
     {{"FourRams"},
      "Kg1 Rf1 Bd2 Be2 a2 c4 d5 e4 f3 h2 v Kg8 Rf8 Nd7 Ne7 a7 c5 d6 e5 f4 h7",
-     "Kg1 Rf1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rf8 Nd7 Ne7 a7 b7 f7 g7 h7"},
+     "Kg1 Rb1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rb8 Nd7 Ne7 a7 b7 f7 g7 h7"},
     {{"FourRamsWithQueens"},
      "Kg1 Qd1 Bd2 Be2 a3 c3 d4 e5 f4 h2 v Kg8 Qd8 Nd7 Ne7 a4 c4 d5 e6 f5 h7",
      "Kg1 Qd1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Qd8 Nd7 Ne7 a7 b7 f7 g7 h7"},
