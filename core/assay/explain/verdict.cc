@@ -27,7 +27,25 @@ constexpr int kSlight = 14;
 // set against another. Own reasoning.
 constexpr Centipawns kUnclearWeight = 120;
 
-int EqualNag(const Facts& facts, const std::vector<Reason>& reasons) {
+// A claim that the game is drawn with best play, whatever else was counted:
+// then the reasons set against each other are not unclear.
+bool ProvesADraw(const Claim& claim) {
+  return (claim.kind == ClaimKind::kExact && claim.count == 0) ||
+         claim.kind == ClaimKind::kWrongBishop;
+}
+
+bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
+  for (const Reason& reason : reasons) {
+    for (const std::uint32_t ref : reason.claims) {
+      if (ProvesADraw(table.claims()[ref])) return true;
+    }
+  }
+  return false;
+}
+
+int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
+             const ClaimTable& table) {
+  if (IsProvenDraw(reasons, table)) return kDrawish;
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
     for_side[Index(reason.favours())] += std::abs(reason.value_cp);
@@ -97,7 +115,7 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
   const Centipawns size = std::abs(score_cp);
   if (size < kSlightFrom) {
-    verdict.nag = EqualNag(facts, reasons);
+    verdict.nag = EqualNag(facts, reasons, table);
   } else {
     verdict.favours = score_cp > 0 ? Side::kWhite : Side::kBlack;
     const int degree = size < kModerateFrom   ? 0
