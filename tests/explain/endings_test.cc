@@ -13,6 +13,7 @@
 #include "gtest/gtest.h"
 #include "tests/support/from_pieces.h"
 #include "tests/support/king_and_pawn.h"
+#include "tests/support/printers.h"
 #include "tests/support/rows.h"
 
 namespace assay {
@@ -52,7 +53,7 @@ constexpr Fixture kNamedDraws[] = {
     // Common practice, no source.
     {{"RookAgainstBishop"}, "Ke4 Rf4 v Ke6 Bc1"},
     {{"RookAgainstKnightNearItsKing"}, "Ke4 Rf4 v Ke6 Nc5"},
-    {{"BishopAgainstBishopAndPawnAhead"}, "Ke4 Bf3 e3 v Ke6 Bf6"},
+    {{"OppositeBishopsAndOnePawn"}, "Ke4 Bf3 e3 v Ke6 Bf6"},
 };
 
 class NamedDraws : public ::testing::TestWithParam<Fixture> {};
@@ -84,7 +85,7 @@ TEST_P(CertainDraws, AreCalledDraws) {
   for (const Position& seen : {position, SwapColours(position)}) {
     const Verdict verdict = VerdictOf(seen);
     EXPECT_EQ(verdict.nag, kDrawn) << verdict.text;
-    EXPECT_THAT(verdict.text, ::testing::HasSubstr("draw"));
+    EXPECT_THAT(verdict.text, ::testing::ContainsRegex("[Dd]raw"));
     EXPECT_FALSE(verdict.favours.has_value());
   }
 }
