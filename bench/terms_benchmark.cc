@@ -62,9 +62,9 @@ void EveryClaim(benchmark::State& state) {
 BENCHMARK(EveryClaim);
 
 // One theme alone, on facts that are there already.
-using Theme = void (*)(const Facts&, const Weights&, ScoreSink&);
+using ThemeFunction = void (*)(const Facts&, const Weights&, ScoreSink&);
 
-void ScoreTheme(benchmark::State& state, Theme theme) {
+void ScoreTheme(benchmark::State& state, ThemeFunction theme) {
   static const auto& all_facts =
       *new std::vector<Facts>(Positions().begin(), Positions().end());
   const Weights weights;

@@ -115,7 +115,7 @@ TEST_P(Balances, AreQuietActiveOrUnclear) {
   const Position position = FromPieces(row.position);
   ClaimTable table;
   const Verdict verdict =
-      FindVerdict(Facts(position), row.white - row.black, reasons, table);
+      FindVerdict(Facts(position), row.white - row.black, reasons, {}, table);
   EXPECT_EQ(verdict.nag, row.nag);
   EXPECT_FALSE(verdict.favours.has_value());
 }

@@ -116,7 +116,7 @@ TEST(Epd, OwnRecordsAreWritten) {
             std::string(kStart) + "Terms SPACE 12; bm e4; ce 31;");
 }
 
-// Every opcode of the standard (CHECKS.md 1.5), each with operands it takes.
+// Every opcode of the PGN standard of 1994, 16.2, each with operands it takes.
 TEST(Epd, AllOpcodesOfTheStandard) {
   const std::vector<std::string> operations = {
       "acn 0",    "acs 1",       "am e4 d4",    "bm Nf3",      "ce 0",
@@ -138,7 +138,7 @@ TEST(Epd, AllOpcodesOfTheStandard) {
   }
 }
 
-// CHECKS.md 1.5: the standard's encoding of mates.
+// PGN standard of 1994, 16.2.5: the encoding of mates.
 TEST(EpdCe, MatesAsTheStandardHasThem) {
   EXPECT_EQ(CeOfMateIn(1), 32766);
   EXPECT_EQ(CeOfMateIn(5), 32758);

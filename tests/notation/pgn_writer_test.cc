@@ -87,7 +87,7 @@ TEST(PgnWriter, StartPositionOfATreeMadeByHand) {
   }
 }
 
-// CHECKS.md 1.2: the standard's own example, a pinned knight is no rival.
+// PGN standard of 1994, 8.2.3.4: its own example, a pinned knight is no rival.
 TEST(PgnWriter, SanOfTheStandardsExample) {
   GameTree tree;
   tree.start = FromFen("4k3/8/8/8/1b6/2N5/8/4K1N1 w - - 0 1");

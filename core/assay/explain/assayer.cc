@@ -65,7 +65,8 @@ Explanation Assayer::Explain(const Position& position,
   explanation.structure = DescribeStructure(facts, table);
   explanation.cautions = FindCautions(facts, table);
   explanation.verdict =
-      FindVerdict(facts, explanation.score_cp, explanation.reasons, table);
+      FindVerdict(facts, explanation.score_cp, explanation.reasons,
+                  explanation.cautions, table);
   Summarise(explanation);
   KeepWorthwhile(options.max_reasons, explanation.reasons);
   if (options.all_claims) {

@@ -139,7 +139,7 @@ std::string KnightForBishop(const EntryClaims& claims) {
   const Claim* material = claims.Find(ClaimKind::kMaterial);
   // The first claim is of the knights: more of them, or more bishops.
   const bool knights = material->count > material->other_count;
-  return knights ? "knights in a locked centre"
+  return knights ? "knights among locked pawns"
                  : "bishops with no locked pawns in the centre";
 }
 
@@ -240,9 +240,9 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return "a candidate passed pawn on " + SquaresText(entry.squares);
     case TermId::kWingMajority: {
       const Claim* majority = claims.Find(ClaimKind::kMajority);
-      return "a " + std::string(WingText(entry.squares)) + " majority, " +
+      return "a " + std::string(WingText(entry.squares)) + " majority (" +
              NumberText(majority->count) + " to " +
-             NumberText(majority->other_count);
+             NumberText(majority->other_count) + ")";
     }
     case TermId::kHole:
       return "a hole on " + SquaresText(entry.squares);

@@ -189,6 +189,7 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
   Bitboard left_behind = 0;
   for (const ExplainedEntry* entry : weak) {
     if (entry->entry.term != TermId::kBackwardPawn) continue;
+    said |= entry->entry.squares;
     if (group.Find(*entry, ClaimKind::kHalfOpenFile) != nullptr) {
       phrases.push_back(entry->phrase);
     } else {
@@ -201,8 +202,10 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
                       SquaresText(left_behind));
   }
   for (const ExplainedEntry* entry : weak) {
+    // A pawn already named needs no second fault.
     const TermId term = entry->entry.term;
-    if (term == TermId::kHangingPawns || term == TermId::kChainBase) {
+    if ((term == TermId::kHangingPawns || term == TermId::kChainBase) &&
+        (entry->entry.squares & said) == 0) {
       phrases.push_back(entry->phrase);
     }
   }
@@ -246,9 +249,9 @@ std::vector<std::string> PassedPawns(const Group& group, Side side) {
     }
   }
   if (plain != 0) {
-    phrases.push_back(
-        (HasMany(plain) ? "passed pawns on " : "a passed pawn on ") +
-        SquaresText(plain));
+    phrases.insert(phrases.begin(),
+                   (HasMany(plain) ? "passed pawns on " : "a passed pawn on ") +
+                       SquaresText(plain));
   }
   return phrases;
 }

@@ -34,8 +34,8 @@ std::string NoteOf(const Facts& facts, const Claim& centre) {
     case Centre::kFixed:
       return "One pair of pawns is fixed: " + RamsText(facts) + ".";
     case Centre::kTension:
-      return "Pawns can take each other: " +
-             SquaresText(centre.squares.ToSet()) + " and " +
+      return "Pawns can take each other: White's on " +
+             SquaresText(centre.squares.ToSet()) + ", Black's on " +
              SquaresText(centre.others.ToSet()) + ".";
     case Centre::kMobile: {
       const Side owner = OwnerOfMobileCentre(facts);

@@ -3,6 +3,7 @@
 #include <cstdlib>
 
 #include "assay/notation/fen.h"
+#include "assay/notation/nag.h"
 
 namespace assay {
 namespace {
@@ -68,9 +69,9 @@ std::string PawnsText(Centipawns value) {
 std::string ToText(const Explanation& explanation, const TextStyle& style) {
   Writer out(style);
   out.Dim(ToFen(explanation.position));
-  out.Bold(explanation.verdict.text + "  ($" +
-           std::to_string(explanation.verdict.nag) + ", " +
-           PawnsText(explanation.score_cp) + " for White)");
+  const int nag = explanation.verdict.nag;
+  out.Bold("$" + std::to_string(nag) + " " + std::string(NagMeaning(nag)) +
+           "; " + PawnsText(explanation.score_cp) + " for White");
   out.Wrapped("  ", explanation.summary);
   for (const Reason& reason : explanation.reasons) {
     out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);

@@ -27,8 +27,7 @@ constexpr int kSlight = 14;
 // set against another. Own reasoning.
 constexpr Centipawns kUnclearWeight = 120;
 
-// A claim that the game is drawn with best play, whatever else was counted:
-// then the reasons set against each other are not unclear.
+// A claim that the game is drawn with best play, whatever else was counted.
 bool ProvesADraw(const Claim& claim) {
   return (claim.kind == ClaimKind::kExact && claim.count == 0) ||
          claim.kind == ClaimKind::kWrongBishop;
@@ -44,15 +43,15 @@ bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
 }
 
 int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
-             const ClaimTable& table) {
-  if (IsProvenDraw(reasons, table)) return kDrawish;
+             const std::vector<Caution>& cautions) {
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
     for_side[Index(reason.favours())] += std::abs(reason.value_cp);
   }
   const Centipawns both = std::min(for_side[0], for_side[1]);
   if (both >= kUnclearWeight) return kUnclear;
-  const bool tension = facts.centre() == Centre::kTension;
+  const bool tension = facts.centre() == Centre::kTension ||
+                       (!cautions.empty() && cautions.front().leads);
   return tension || both >= kUnclearWeight / 2 ? kEqualActive : kEqualQuiet;
 }
 
@@ -107,7 +106,8 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
 }  // namespace
 
 Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
-                    const std::vector<Reason>& reasons, ClaimTable& table) {
+                    const std::vector<Reason>& reasons,
+                    const std::vector<Caution>& cautions, ClaimTable& table) {
   Verdict verdict;
   if (IsOver(facts, verdict, table)) return verdict;
   for (const Reason& reason : reasons) Merge(reason.claims, verdict.claims);
@@ -115,7 +115,9 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
   const Centipawns size = std::abs(score_cp);
   if (size < kSlightFrom) {
-    verdict.nag = EqualNag(facts, reasons, table);
+    verdict.nag = IsProvenDraw(reasons, table)
+                      ? kDrawish
+                      : EqualNag(facts, reasons, cautions);
   } else {
     verdict.favours = score_cp > 0 ? Side::kWhite : Side::kBlack;
     const int degree = size < kModerateFrom   ? 0

@@ -17,8 +17,10 @@ inline constexpr Centipawns kCrushingFrom = 500;
 
 // The verdict of a static score and the reasons behind it. Claims are those of
 // the reasons; a position that is over (mate, stalemate, dead) has its own.
+// Where a caution leads, an equal position is called active, never quiet.
 Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
-                    const std::vector<Reason>& reasons, ClaimTable& table);
+                    const std::vector<Reason>& reasons,
+                    const std::vector<Caution>& cautions, ClaimTable& table);
 
 }  // namespace assay
 

@@ -88,7 +88,7 @@ bool HasPlainEscape(const Facts& facts, Square square) {
   const Position& position = facts.position();
   const Side side = position.At(square).side();
   const Side enemy = Other(side);
-  if (facts.InCheck() || Contains(facts.KingLines(side), square)) return false;
+  if (facts.InCheck() || Contains(facts.Pinned(side), square)) return false;
   Bitboard escapes = facts.Attacks(square) & ~position.Pieces(side) &
                      ~facts.Attacked(enemy) &
                      ~position.Pieces(PieceKind::kKing);

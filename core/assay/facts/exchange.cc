@@ -157,31 +157,16 @@ int ByDefinition(const Position& position, Square square) {
   return best;
 }
 
-// The squares whose emptying may uncover a check on either king: all of them
-// while a king is in check, else the lines from the kings to enemy sliders.
-Bitboard WatchedSquares(const Position& position) {
-  if (position.InCheck()) return kAllSquares;
-  Bitboard watched = 0;
-  for (const Side side : kSides) {
-    const Square king = position.King(side);
-    for (const Square slider :
-         Each(AlignedSliders(position, king) & position.Pieces(Other(side)))) {
-      watched |= Between(king, slider) | Bit(slider);
-    }
-  }
-  return watched;
-}
-
 // The value of a square with its attackers of either side known.
 int ValueUnderAttack(const Position& position, Square square,
-                     Bitboard all_attackers, Bitboard watched) {
+                     Bitboard all_attackers, const KingShields& shields) {
   const Piece piece = position.At(square);
   const Side enemy = Other(piece.side());
   const int standing = ExchangeValue(piece.kind());
   const bool promotion_rank = RankOf(square) == 0 || RankOf(square) == 7;
   if (promotion_rank || LinesCanOpen(position, square, all_attackers) ||
-      ((all_attackers | Bit(square)) & watched) != 0) {
-    return Game(position, square, watched)
+      shields.MayFail(all_attackers | Bit(square))) {
+    return Game(position, square, shields.watched())
         .Best(enemy, standing, position.Occupied(), kEverything);
   }
   const Bitboard attackers = all_attackers & position.Pieces(enemy);
@@ -211,8 +196,7 @@ int ExchangeValueOf(const Position& position, Square square) {
       BeginsAfterPassInCheck(position, owner)) {
     return 0;
   }
-  return ValueUnderAttack(position, square, attackers,
-                          WatchedSquares(position));
+  return ValueUnderAttack(position, square, attackers, KingShields(position));
 }
 
 int ExchangeValueOf(const Facts& facts, Square square) {
@@ -224,12 +208,9 @@ int ExchangeValueOf(const Facts& facts, Square square) {
       (facts.InCheck() && position.side_to_move() == owner)) {
     return 0;
   }
-  const Bitboard watched = facts.InCheck() ? kAllSquares
-                                           : facts.KingLines(Side::kWhite) |
-                                                 facts.KingLines(Side::kBlack);
   return ValueUnderAttack(position, square,
                           position.AllAttackers(square, position.Occupied()),
-                          watched);
+                          facts.Shields());
 }
 
 int ExchangeValueByDefinition(const Position& position, Square square) {

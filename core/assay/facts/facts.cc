@@ -62,7 +62,8 @@ const char* Name(Centre centre) {
   return kNames[static_cast<int>(centre)];
 }
 
-Facts::Facts(const Position& position) : position_(position) {
+Facts::Facts(const Position& position)
+    : position_(position), shields_(position) {
   FindPawnFacts(position, pawns_);
   const Bitboard occupied = position.Occupied();
   for (const Side side : kSides) {
@@ -98,18 +99,6 @@ Facts::Facts(const Position& position) : position_(position) {
       pinned_[Index(side)] |= Bit(pin.pinned);
     }
   }
-  for (const Side side : kSides) {
-    const Square king = position.King(side);
-    const Side enemy = Other(side);
-    const Bitboard queens = Own(enemy, PieceKind::kQueen);
-    const Bitboard sliders =
-        (RookAttacks(king, 0) & (Own(enemy, PieceKind::kRook) | queens)) |
-        (BishopAttacks(king, 0) & (Own(enemy, PieceKind::kBishop) | queens));
-    for (const Square slider : Each(sliders)) {
-      king_lines_[Index(side)] |= Between(king, slider) | Bit(slider);
-    }
-  }
-  in_check_ = position.InCheck();
   centre_ = FindCentre(pawns_);
   phase_ = FindPhase(position);
 }

@@ -16,6 +16,7 @@
 
 #include "assay/base/bitboard.h"
 #include "assay/base/score.h"
+#include "assay/facts/king_shields.h"
 #include "assay/facts/pawns.h"
 #include "assay/rules/position.h"
 
@@ -68,11 +69,9 @@ class Facts {
   // Pieces and pawns of the side that are pinned, as the PINNED claim says.
   Bitboard Pinned(Side side) const { return pinned_[Index(side)]; }
 
-  // Squares of the lines between the side's king and enemy sliders that could
-  // ever check along them, sliders included: what leaves none of these squares
-  // uncovers no check on that king.
-  Bitboard KingLines(Side side) const { return king_lines_[Index(side)]; }
-  bool InCheck() const { return in_check_; }
+  // What stands between the kings and enemy sliders.
+  const KingShields& Shields() const { return shields_; }
+  bool InCheck() const { return shields_.in_check(); }
 
   // All squares of files without pawns of either side.
   Bitboard OpenFiles() const { return ~(pawns_[0].files | pawns_[1].files); }
@@ -111,8 +110,7 @@ class Facts {
   PawnFacts pawns_[2];
   Bitboard attacked_[2];
   Bitboard pinned_[2] = {0, 0};
-  Bitboard king_lines_[2] = {0, 0};
-  bool in_check_ = false;
+  KingShields shields_;
   Bitboard attacked_by_[2][kPieceKinds];
   Bitboard attacks_from_[kSquares];  // only occupied squares are set
   Centre centre_ = Centre::kUnresolved;

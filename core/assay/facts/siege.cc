@@ -81,6 +81,22 @@ ComerList Muster(const Facts& facts, Side side, Square target, int moves) {
   return mustered;
 }
 
+int MusterCountInOneMove(const Facts& facts, Side side, Square target) {
+  const Position& position = facts.position();
+  const Bitboard there = facts.Attackers(side, target);
+  const Bitboard walkers = position.Pieces(side) & ~facts.Pawns(side).pawns &
+                           ~facts.Own(side, PieceKind::kKing) & ~there &
+                           ~Bit(target) & ~facts.Pinned(side);
+  const int count = PopCount(there);
+  if (walkers == 0) return count;
+  const Approaches approaches(facts, side, target);
+  for (const Square square : Each(walkers)) {
+    const Bitboard stops = approaches.Of(position.At(square).kind());
+    if ((facts.Attacks(square) & stops) != 0) return count + 1;
+  }
+  return count;
+}
+
 Claim SiegeCountClaim(const Facts& facts, Side side, Square target, int moves) {
   const int within = std::clamp(moves, 0, kMostSiegeMoves);
   Claim claim = SquaresClaim(ClaimKind::kSiegeCount, side, Bit(target));

@@ -32,6 +32,9 @@ ComerList Comers(const Facts& facts, Side side, Square target, int moves);
 // `moves` own moves in all, cheapest first; and as many of the comers.
 ComerList Muster(const Facts& facts, Side side, Square target, int moves);
 
+// Muster(...).size for one move, without the list.
+int MusterCountInOneMove(const Facts& facts, Side side, Square target);
+
 // The two counts as a claim: `side` attacks what is not its own. At most
 // kMostSiegeMoves moves.
 inline constexpr int kMostSiegeMoves = 6;

@@ -59,15 +59,15 @@ class Generator {
 
   void Run() {
     const Bitboard checkers = position_.Attackers(kThem, king_, occupied_);
-    const Bitboard danger = KingDanger();
-    sink_.Targets(king_, KingAttacks(king_) & ~own_ & ~danger);
+    const Bitboard unsafe = UnsafeSquares();
+    sink_.Targets(king_, KingAttacks(king_) & ~own_ & ~unsafe);
     if (HasMany(checkers)) return;
     FindPins();
     Bitboard allowed = kAllSquares;
     if (checkers != 0) {
       allowed = checkers | Between(king_, First(checkers));
     } else {
-      Castling(danger);
+      Castling(unsafe);
     }
     Pieces(allowed & ~own_);
     Pawns(allowed);
@@ -84,21 +84,21 @@ class Generator {
   }
 
   // Squares that the enemy attacks once the king has stepped off its own.
-  Bitboard KingDanger() const {
+  Bitboard UnsafeSquares() const {
     const Bitboard occupied = occupied_ ^ Bit(king_);
-    Bitboard danger = PawnAttacks(kThem, Enemy(PieceKind::kPawn)) |
+    Bitboard unsafe = PawnAttacks(kThem, Enemy(PieceKind::kPawn)) |
                       KingAttacks(position_.King(kThem));
     for (const Square s : Each(Enemy(PieceKind::kKnight))) {
-      danger |= KnightAttacks(s);
+      unsafe |= KnightAttacks(s);
     }
     const Bitboard queens = Enemy(PieceKind::kQueen);
     for (const Square s : Each(Enemy(PieceKind::kBishop) | queens)) {
-      danger |= BishopAttacks(s, occupied);
+      unsafe |= BishopAttacks(s, occupied);
     }
     for (const Square s : Each(Enemy(PieceKind::kRook) | queens)) {
-      danger |= RookAttacks(s, occupied);
+      unsafe |= RookAttacks(s, occupied);
     }
-    return danger;
+    return unsafe;
   }
 
   // A pinned piece may move only on its pin's line: a piece alone between the
@@ -121,14 +121,14 @@ class Generator {
     }
   }
 
-  void Castling(Bitboard danger) {
+  void Castling(Bitboard unsafe) {
     const CastlingRights rights = position_.castling();
     for (const Wing wing : kWings) {
       if (!rights.Has(kUs, wing)) continue;
       const Square to = CastledKing(kUs, wing);
       const Bitboard king_path = Between(king_, to) | Bit(to);
       const Bitboard empty_path = Between(king_, CastlingRook(kUs, wing));
-      if ((empty_path & occupied_) == 0 && (king_path & danger) == 0) {
+      if ((empty_path & occupied_) == 0 && (king_path & unsafe) == 0) {
         sink_.One(Move(king_, to, Move::Type::kCastling));
       }
     }

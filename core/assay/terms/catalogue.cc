@@ -155,8 +155,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        Theme::kPawns,
        "Hole",
        "A square of the c- to f-files on the own third to fifth rank that no "
-       "own pawn can ever guard, and that an enemy knight or bishop stands on "
-       "or attacks.",
+       "own pawn can ever guard or stands on, and that an enemy knight or "
+       "bishop stands on or attacks.",
        "Enemy pieces settle there for good.",
        kMeasured,
        &Weights::hole,
@@ -288,7 +288,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "loose_piece",
        Theme::kPieces,
        "Loose piece",
-       "A piece that nothing of its own guards.",
+       "A piece that nothing of its own guards; rooks on their first two ranks "
+       "are left out.",
        "Loose pieces are what forks and discovered attacks live on.",
        kMeasured,
        &Weights::loose_piece,

@@ -43,6 +43,13 @@ Bitboard AddHanging(const Facts& facts, const Weights& weights, Side side,
   return hanging;
 }
 
+// Loose pieces worth a thought: a rook on its first two ranks is seldom in
+// anybody's way.
+Bitboard ExposedLoosePieces(const Facts& facts, Side side) {
+  const Bitboard home = RelativeRankMask(side, 0) | RelativeRankMask(side, 1);
+  return LoosePieces(facts, side) & ~(facts.Own(side, PieceKind::kRook) & home);
+}
+
 template <class Sink>
 void AddPins(const Facts& facts, const Weights& weights, Side side,
              Sink& sink) {
@@ -76,7 +83,8 @@ template <class Sink>
 void AddDangers(const Facts& facts, const Weights& weights, Sink& sink) {
   for (const Side side : kSides) {
     const Bitboard hanging = AddHanging(facts, weights, side, sink);
-    for (const Square square : Each(LoosePieces(facts, side) & ~hanging)) {
+    for (const Square square :
+         Each(ExposedLoosePieces(facts, side) & ~hanging)) {
       sink.Add(
           TermId::kLoosePiece, side, weights.loose_piece,
           [&](Details& details) {

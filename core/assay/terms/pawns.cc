@@ -18,9 +18,9 @@ constexpr int kMostSurplus = 2;
 // By how many the attackers of a pawn outnumber its defenders, 0 to 2.
 int BesiegedBy(const Facts& facts, Side side, Square pawn) {
   const Side enemy = Other(side);
-  const int attackers = Muster(facts, enemy, pawn, kSiegeMoves).size;
+  const int attackers = MusterCountInOneMove(facts, enemy, pawn);
   if (attackers == 0) return 0;
-  const int defenders = Muster(facts, side, pawn, kSiegeMoves).size;
+  const int defenders = MusterCountInOneMove(facts, side, pawn);
   const int surplus = attackers - defenders;
   return surplus < 0 ? 0 : surplus > kMostSurplus ? kMostSurplus : surplus;
 }
@@ -54,8 +54,10 @@ bool CanUndouble(const PawnFacts& own, int file, const LeverMoves& levers) {
 
 template <class Sink>
 void AddDoubled(const Facts& facts, const Weights& weights, Side side,
-                const LeverMoves& levers, Sink& sink) {
+                Sink& sink) {
   const PawnFacts& own = facts.Pawns(side);
+  if (own.doubled == 0) return;
+  const LeverMoves levers = FindLeverMoves(facts, side);
   for (const Square first : Each(FillFiles(own.doubled) & RankMask(0))) {
     const int file = FileOf(first);
     const Bitboard pawns = own.pawns & FileMask(file);
@@ -139,9 +141,12 @@ void AddHangingPair(const Facts& facts, const Weights& weights, Side side,
 // Bases that an enemy pawn break attacks.
 template <class Sink>
 void AddChainBases(const Facts& facts, const Weights& weights, Side side,
-                   const LeverMoves& enemy_levers, Sink& sink) {
-  const Bitboard bases = facts.Pawns(side).chain_bases;
+                   Sink& sink) {
+  // Only an enemy pawn that could attack the base some day is worth asking.
+  const Bitboard bases =
+      facts.Pawns(side).chain_bases & facts.Pawns(Other(side)).attack_span;
   if (bases == 0) return;
+  const LeverMoves enemy_levers = FindLeverMoves(facts, Other(side));
   Bitboard hit = 0;
   for (const LeverMove& move : enemy_levers) hit |= move.targets & bases;
   for (const Square base : Each(hit)) {
@@ -173,7 +178,8 @@ void AddIslands(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
-// Holes on files c to f that an enemy minor piece stands on or attacks.
+// Holes on files c to f, without an own pawn on them, that an enemy minor piece
+// stands on or attacks.
 template <class Sink>
 void AddHoles(const Facts& facts, const Weights& weights, Side side,
               Sink& sink) {
@@ -182,7 +188,8 @@ void AddHoles(const Facts& facts, const Weights& weights, Side side,
                         facts.Own(enemy, PieceKind::kBishop) |
                         facts.AttackedBy(enemy, PieceKind::kKnight) |
                         facts.AttackedBy(enemy, PieceKind::kBishop);
-  const Bitboard holes = facts.Pawns(side).holes & Facts::kCentreFiles & used;
+  const Bitboard holes = facts.Pawns(side).holes & Facts::kCentreFiles & used &
+                         ~facts.Pawns(side).pawns;
   for (const Square hole : Each(holes)) {
     sink.Add(TermId::kHole, side, weights.hole, [&](Details& details) {
       details.Squares(Bit(hole));
@@ -198,11 +205,9 @@ void AddHoles(const Facts& facts, const Weights& weights, Side side,
 
 template <class Sink>
 void AddPawns(const Facts& facts, const Weights& weights, Sink& sink) {
-  const LeverMoves levers[2] = {FindLeverMoves(facts, Side::kWhite),
-                                FindLeverMoves(facts, Side::kBlack)};
   for (const Side side : kSides) {
     const PawnFacts& own = facts.Pawns(side);
-    AddDoubled(facts, weights, side, levers[Index(side)], sink);
+    AddDoubled(facts, weights, side, sink);
     for (const Square pawn : Each(own.isolated)) {
       AddWeak(facts, weights, side, ClaimKind::kIsolated, pawn, sink);
     }
@@ -210,7 +215,7 @@ void AddPawns(const Facts& facts, const Weights& weights, Sink& sink) {
       AddWeak(facts, weights, side, ClaimKind::kBackward, pawn, sink);
     }
     AddHangingPair(facts, weights, side, sink);
-    AddChainBases(facts, weights, side, levers[Index(Other(side))], sink);
+    AddChainBases(facts, weights, side, sink);
     AddHoles(facts, weights, side, sink);
   }
   AddIslands(facts, weights, sink);

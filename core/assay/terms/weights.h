@@ -5,7 +5,9 @@
 // the side that has the feature. "Kaufman 1999" is L. Kaufman, "The Evaluation
 // of Material Imbalances", Chess Life, March 1999. "Measured" means: fitted by
 // logistic regression to the results of the positions in ASSAY_DATA's fit file,
-// then rounded by hand towards what the trade teaches.
+// then rounded by hand towards what the trade teaches; so is every weight whose
+// comment names no other source. Some are kept at 0 in the ending or below what
+// was measured, where the measured value speaks of something else.
 #ifndef ASSAY_TERMS_WEIGHTS_H_
 #define ASSAY_TERMS_WEIGHTS_H_
 
