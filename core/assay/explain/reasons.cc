@@ -129,6 +129,8 @@ std::vector<Reason> FindReasons(const Facts& facts,
     }
     if (group.value_cp == 0) continue;
     reason.value_cp = group.value_cp;
+    reason.drawish =
+        topic == Topic::kEnding && group.Good(group.favours()).empty();
     reason.phrase = PhraseOf(topic, group);
     reason.text = SentenceOf(topic, group);
     reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove &&

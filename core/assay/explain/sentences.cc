@@ -414,6 +414,10 @@ std::string EndingSentence(const Group& group) {
     case TermId::kRookEnding:
       return "Rook endings with so little between the sides are often drawn.";
     case TermId::kTooLittleToWin:
+      if (group.facts.Pawns(entry.side).pawns != 0) {
+        return ahead +
+               " has only rook pawns, and the enemy king holds their corner.";
+      }
       return ahead + " has no pawns and too little more to win with.";
     default:
       return "Neither side can mate with what is left.";

@@ -46,6 +46,7 @@ int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
              const std::vector<Caution>& cautions) {
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
+    if (reason.drawish) return kDrawish;
     for_side[Index(reason.favours())] += std::abs(reason.value_cp);
   }
   const Centipawns both = std::min(for_side[0], for_side[1]);
@@ -58,7 +59,7 @@ int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
 std::string TextOf(int nag, std::optional<Side> favours) {
   switch (nag) {
     case kDrawish:
-      return "The position is a draw.";
+      return "The position is drawish.";
     case kEqualQuiet:
       return "The position is roughly equal and quiet.";
     case kEqualActive:
@@ -115,9 +116,7 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
   const Centipawns size = std::abs(score_cp);
   if (size < kSlightFrom) {
-    verdict.nag = IsProvenDraw(reasons, table)
-                      ? kDrawish
-                      : EqualNag(facts, reasons, cautions);
+    verdict.nag = EqualNag(facts, reasons, cautions);
   } else {
     verdict.favours = score_cp > 0 ? Side::kWhite : Side::kBlack;
     const int degree = size < kModerateFrom   ? 0
@@ -126,7 +125,9 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
                                               : 3;
     verdict.nag = kSlight + 2 * degree + Index(*verdict.favours);
   }
-  verdict.text = TextOf(verdict.nag, verdict.favours);
+  verdict.text = verdict.nag == kDrawish && IsProvenDraw(reasons, table)
+                     ? "The position is a draw."
+                     : TextOf(verdict.nag, verdict.favours);
   return verdict;
 }
 

@@ -476,7 +476,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        Theme::kEndings,
        "Too little to win",
        "The side that is ahead has no pawns, and a minor piece more at most, "
-       "or two knights against a bare king.",
+       "or two knights against a bare king; or only rook pawns of one file, "
+       "and the bare king in their corner.",
        "It cannot force mate against correct play, or seldom: most of the "
        "surplus is taken back.",
        kCommonPractice,
