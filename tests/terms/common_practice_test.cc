@@ -5,31 +5,16 @@
 #include "gtest/gtest.h"
 #include "tests/support/from_pieces.h"
 #include "tests/support/ledgers.h"
+#include "tests/support/pairs.h"
 #include "tests/support/rows.h"
 
 namespace assay {
 namespace {
 
+using testing_support::Pair;
+using testing_support::Pairs;
 using testing_support::ScoreFor;
 using testing_support::SumFor;
-
-struct Pair : testing_support::Row {
-  const char* better;  // for White
-  const char* worse;
-};
-
-// A pair seen from White's side, then with the colours swapped.
-class Pairs : public ::testing::TestWithParam<Pair> {
- protected:
-  template <class Measure>
-  void ExpectBetter(Measure measure) const {
-    const Position better = testing_support::FromPieces(GetParam().better);
-    const Position worse = testing_support::FromPieces(GetParam().worse);
-    EXPECT_GT(measure(better, Side::kWhite), measure(worse, Side::kWhite));
-    EXPECT_GT(measure(SwapColours(better), Side::kBlack),
-              measure(SwapColours(worse), Side::kBlack));
-  }
-};
 
 // White has two bishops, Black not. The pieces stay on their squares; the d-
 // and e-pawns are exchanged, or two rams on files c to f lock the centre.
@@ -63,8 +48,58 @@ TEST_P(OpenAndClosed, CentreMakesThePairWorthMoreOrLess) {
 
 TEST_P(OpenAndClosed, CentreFavoursBishopsOrKnights) { ExpectBetter(ScoreFor); }
 
+// The pieces and pawns alone, the same ones before and after.
+TEST_P(OpenAndClosed, CentreDecidesWhatTheyAreWorth) {
+  ExpectBetter([](const Position& position, Side side) {
+    const auto worth = [&position](Side of) {
+      return SumFor(
+          position, of,
+          {TermId::kMaterial, TermId::kBishopPair, TermId::kKnightForBishop});
+    };
+    return worth(side) - worth(Other(side));
+  });
+}
+
 INSTANTIATE_TEST_SUITE_P(Positions, OpenAndClosed,
                          ::testing::ValuesIn(kOpenAndClosed),
+                         testing_support::NameOfRow());
+
+// Both sides' pawns and kings mirror each other; White has two bishops, Black
+// two knights, and three or more rams lock the centre, or none is left.
+struct LockedCentre : testing_support::Row {
+  const char* locked;
+  const char* opened;
+};
+
+constexpr LockedCentre kLockedCentres[] = {
+    {{"ThreeRams"},
+     "Kg1 Rb1 Bd2 Be2 a2 c3 d4 e5 f2 h2 v Kg8 Rb8 Nd7 Ne7 a7 c4 d5 e6 f7 h7",
+     "Kg1 Rf1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rf8 Nd7 Nf6 a7 b7 f7 g7 h7"},
+    {{"FourRams"},
+     "Kg1 Rf1 Bd2 Be2 a2 c4 d5 e4 f3 h2 v Kg8 Rf8 Nd7 Ne7 a7 c5 d6 e5 f4 h7",
+     "Kg1 Rb1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Rb8 Nd7 Ne7 a7 b7 f7 g7 h7"},
+    {{"FourRamsWithQueens"},
+     "Kg1 Qd1 Bd2 Be2 a3 c3 d4 e5 f4 h2 v Kg8 Qd8 Nd7 Ne7 a4 c4 d5 e6 f5 h7",
+     "Kg1 Qd1 Bd2 Be2 a2 b2 f2 g2 h2 v Kg8 Qd8 Nd7 Ne7 a7 b7 f7 g7 h7"},
+    {{"FourRamsInAnEnding"},
+     "Kf2 Bd2 Be2 a3 b4 c3 d4 e5 f4 v Kf7 Nd7 Ne7 a6 b5 c4 d5 e6 f5",
+     "Kf2 Bd2 Be2 a3 b4 g2 h2 v Kf7 Nd7 Ne7 a6 b5 g7 h7"},
+};
+
+class LockedCentres : public ::testing::TestWithParam<LockedCentre> {};
+
+TEST_P(LockedCentres, SuitKnightsAndOpenOnesBishops) {
+  const LockedCentre& row = GetParam();
+  const Position locked = testing_support::FromPieces(row.locked);
+  const Position opened = testing_support::FromPieces(row.opened);
+  EXPECT_LT(ScoreFor(locked, Side::kWhite), 0);
+  EXPECT_GT(ScoreFor(opened, Side::kWhite), 0);
+  EXPECT_LT(ScoreFor(SwapColours(locked), Side::kBlack), 0);
+  EXPECT_GT(ScoreFor(SwapColours(opened), Side::kBlack), 0);
+}
+
+INSTANTIATE_TEST_SUITE_P(Positions, LockedCentres,
+                         ::testing::ValuesIn(kLockedCentres),
                          testing_support::NameOfRow());
 
 // As many pawns each time.

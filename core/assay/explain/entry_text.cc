@@ -126,9 +126,9 @@ std::string Outpost(const Facts& facts, const Entry& entry,
 
 std::string OutpostInReach(const Facts& facts, const EntryClaims& claims) {
   Bitboard goals = 0;
-  Square from = kNoSquare;
+  // All routes of one entry start from the same square.
+  const Square from = claims.Find(ClaimKind::kOutpostRoute)->squares[0];
   for (const Claim& claim : claims) {
-    from = claim.squares[0];
     goals |= Bit(claim.squares[claim.squares.size() - 1]);
   }
   return "a " + PieceOn(facts, Bit(from)) + " within reach of the " +
@@ -186,6 +186,8 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return claims.Find(ClaimKind::kMaterial)->count > 0
                  ? "rooks are less hemmed in by own pawns"
                  : "the enemy rooks are hemmed in by many pawns";
+    case TermId::kSecondRook:
+      return "a second rook, which adds less than the first";
     case TermId::kBishopPair:
       return "the bishop pair";
     case TermId::kDoubledPawns:
@@ -316,6 +318,8 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return "a rook ending, hard to win";
     case TermId::kTooLittleToWin:
       return "too little left to win with";
+    case TermId::kBlockedPosition:
+      return "everything is blocked";
     case TermId::kDeadPosition:
       return "nobody can mate with what is left";
   }

@@ -39,6 +39,7 @@ struct Reason {
   std::string text;         // a sentence with squares
   std::string phrase;       // what the side that it favours has: "more space"
   bool adds_detail = true;  // the sentence says more than the phrase
+  bool drawish = false;     // takes back a surplus that cannot be used
   Centipawns value_cp = 0;
   std::vector<std::uint32_t> entries;  // indices into Explanation::ledger
   ClaimRefs claims;

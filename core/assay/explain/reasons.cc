@@ -45,6 +45,7 @@ const Claim* Group::Find(const ExplainedEntry& entry, ClaimKind kind) const {
 Topic TopicOf(TermId term) {
   switch (term) {
     case TermId::kMaterial:
+    case TermId::kSecondRook:
       return Topic::kMaterial;
     case TermId::kKnightPawns:
     case TermId::kRookPawns:
@@ -106,6 +107,7 @@ Topic TopicOf(TermId term) {
     case TermId::kOppositeBishops:
     case TermId::kRookEnding:
     case TermId::kTooLittleToWin:
+    case TermId::kBlockedPosition:
     case TermId::kDeadPosition:
       break;
   }
@@ -129,6 +131,8 @@ std::vector<Reason> FindReasons(const Facts& facts,
     }
     if (group.value_cp == 0) continue;
     reason.value_cp = group.value_cp;
+    reason.drawish =
+        topic == Topic::kEnding && group.Good(group.favours()).empty();
     reason.phrase = PhraseOf(topic, group);
     reason.text = SentenceOf(topic, group);
     reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove &&

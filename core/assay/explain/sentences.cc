@@ -369,6 +369,9 @@ std::string HolesSentence(const Group& group) {
       holes |= entry->entry.squares;
     }
   }
+  if (holes == 0) {  // by weights that make holes an asset
+    return std::string(Name(group.favours())) + "'s holes do no harm here.";
+  }
   return std::string(Name(worse)) + " has " +
          (HasMany(holes) ? "holes on " : "a hole on ") + SquaresText(holes) +
          " that " + Name(group.favours()) + "'s pieces can use.";
@@ -413,7 +416,13 @@ std::string EndingSentence(const Group& group) {
       return "Bishops of opposite colours make the ending drawish.";
     case TermId::kRookEnding:
       return "Rook endings with so little between the sides are often drawn.";
+    case TermId::kBlockedPosition:
+      return "Everything is blocked: neither king can get at a pawn.";
     case TermId::kTooLittleToWin:
+      if (group.facts.Pawns(entry.side).pawns != 0) {
+        return ahead +
+               " has only rook pawns, and the enemy king holds their corner.";
+      }
       return ahead + " has no pawns and too little more to win with.";
     default:
       return "Neither side can mate with what is left.";

@@ -27,10 +27,26 @@ constexpr int kSlight = 14;
 // set against another. Own reasoning.
 constexpr Centipawns kUnclearWeight = 120;
 
+// A claim that the game is drawn with best play, whatever else was counted.
+bool ProvesADraw(const Claim& claim) {
+  return (claim.kind == ClaimKind::kExact && claim.count == 0) ||
+         claim.kind == ClaimKind::kWrongBishop;
+}
+
+bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
+  for (const Reason& reason : reasons) {
+    for (const std::uint32_t ref : reason.claims) {
+      if (ProvesADraw(table.claims()[ref])) return true;
+    }
+  }
+  return false;
+}
+
 int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
              const std::vector<Caution>& cautions) {
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
+    if (reason.drawish) return kDrawish;
     for_side[Index(reason.favours())] += std::abs(reason.value_cp);
   }
   const Centipawns both = std::min(for_side[0], for_side[1]);
@@ -43,7 +59,7 @@ int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
 std::string TextOf(int nag, std::optional<Side> favours) {
   switch (nag) {
     case kDrawish:
-      return "The position is a draw.";
+      return "The position is drawish.";
     case kEqualQuiet:
       return "The position is roughly equal and quiet.";
     case kEqualActive:
@@ -109,7 +125,9 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
                                               : 3;
     verdict.nag = kSlight + 2 * degree + Index(*verdict.favours);
   }
-  verdict.text = TextOf(verdict.nag, verdict.favours);
+  verdict.text = verdict.nag == kDrawish && IsProvenDraw(reasons, table)
+                     ? "The position is a draw."
+                     : TextOf(verdict.nag, verdict.favours);
   return verdict;
 }
 

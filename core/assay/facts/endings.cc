@@ -42,6 +42,42 @@ bool HasOpposition(const Facts& facts, Side side) {
   return Line(own, enemy) != 0 && KingDistance(own, enemy) % 2 == 0;
 }
 
+namespace {
+
+// All squares that the side's king can ever reach while no pawn moves.
+Bitboard KingRegion(const Facts& facts, Side side) {
+  const Bitboard walkable =
+      ~facts.Pawns(side).pawns & ~facts.Pawns(Other(side)).attacks;
+  Bitboard region = facts.Own(side, PieceKind::kKing);
+  while (true) {
+    Bitboard grown = region;
+    for (const Square square : Each(region)) {
+      grown |= KingAttacks(square) & walkable;
+    }
+    if (grown == region) return region;
+    region = grown;
+  }
+}
+
+}  // namespace
+
+bool IsBlocked(const Facts& facts) {
+  const Position& position = facts.position();
+  const Bitboard pawns = position.Pieces(PieceKind::kPawn);
+  const Bitboard kings = position.Pieces(PieceKind::kKing);
+  if (pawns == 0 || position.Occupied() != (pawns | kings)) return false;
+  for (const Side side : kSides) {
+    const PawnFacts& own = facts.Pawns(side);
+    if (own.rammed != own.pawns || own.levers != 0) return false;
+  }
+  for (const Side side : kSides) {
+    if ((KingRegion(facts, side) & facts.Pawns(Other(side)).pawns) != 0) {
+      return false;
+    }
+  }
+  return position.en_passant() == kNoSquare;
+}
+
 Bitboard RooksBehind(const Facts& facts, Side side, Side owner, Square pawn) {
   return RookAttacks(pawn, facts.position().Occupied()) &
          RearSpan(owner, Bit(pawn)) & facts.Own(side, PieceKind::kRook);

@@ -18,6 +18,11 @@ bool PassesSquareRule(const Facts& facts, Side side);
 // squares between, and the side is not to move.
 bool HasOpposition(const Facts& facts, Side side);
 
+// Kings and pawns alone, every pawn rammed, no pawn able to capture, and no
+// king able to reach an enemy pawn over squares that no enemy pawn guards:
+// nothing can change any more.
+bool IsBlocked(const Facts& facts);
+
 // Rooks of the side behind the passed pawn (of either side, seen from the
 // pawn's owner), with nothing between.
 Bitboard RooksBehind(const Facts& facts, Side side, Side owner, Square pawn);

@@ -22,7 +22,7 @@ namespace {
 constexpr int kSixteenths = 16;
 constexpr int kKeptOppositeBishops = 8;
 constexpr int kKeptRookEnding = 11;
-constexpr int kKeptTooLittle = 2;
+constexpr int kKeptTooLittle = 1;
 // With more pieces than these, or queens, there is always an attack to hope
 // for.
 constexpr int kFewPieces = 2;
@@ -52,10 +52,29 @@ bool IsLevelRookEnding(const Facts& facts) {
   return std::abs(surplus) <= 1;
 }
 
+// Where rook pawns of one file would promote.
+Square PawnsCorner(const Facts& facts, Side side) {
+  const Square pawn = First(facts.Pawns(side).pawns);
+  return Relative(side, MakeSquare(FileOf(pawn), 7));
+}
+
+// Rook pawns of one file cannot win against a bare king that holds their
+// corner: exact for one to three of them, worked out backwards from the end.
+bool IsHeldByTheCorner(const Facts& facts, Side side) {
+  const Bitboard pawns = facts.Pawns(side).pawns;
+  if (pawns == 0 || PiecesWithoutKings(facts, side) != 0) return false;
+  if ((pawns & ~kFileA) != 0 && (pawns & ~kFileH) != 0) return false;
+  const Square king = facts.position().King(Other(side));
+  return facts.position().Pieces(Other(side)) == Bit(king) &&
+         KingDistance(king, PawnsCorner(facts, side)) <= 1;
+}
+
 // The side has no pawn and not enough more than the other: two knights against
-// a bare king, or a minor piece more at most.
+// a bare king, or a minor piece more at most; or only rook pawns whose corner
+// is held.
 bool HasTooLittle(const Facts& facts, Side side) {
   const Bitboard own = PiecesWithoutKings(facts, side);
+  if (IsHeldByTheCorner(facts, side)) return true;
   if (facts.Pawns(side).pawns != 0 || PopCount(own) > kFewPieces ||
       facts.position().Pieces(PieceKind::kQueen) != 0) {
     return false;
@@ -76,9 +95,8 @@ bool HasTooLittle(const Facts& facts, Side side) {
 // The bishop's side cannot win where the enemy king reaches the corner first.
 bool IsHeldWrongBishop(const Facts& facts, Side side) {
   if (!HasWrongBishop(facts, side)) return false;
-  const Square pawn = First(facts.Pawns(side).pawns);
-  const Square corner = Relative(side, MakeSquare(FileOf(pawn), 7));
-  return KingDistance(facts.position().King(Other(side)), corner) <= 1;
+  return KingDistance(facts.position().King(Other(side)),
+                      PawnsCorner(facts, side)) <= 1;
 }
 
 // Takes back all but `kept` sixteenths of the rest.
@@ -142,21 +160,32 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
       details.Squares(all);
       details.Add(InsufficientClaim());
     });
+  } else if (IsBlocked(facts)) {
+    TakeBack(TermId::kBlockedPosition, 0, sink, [&](Details& details, Side) {
+      details.Squares(facts.position().Pieces(PieceKind::kPawn));
+      for (const Square pawn : Each(facts.Pawns(Side::kWhite).pawns)) {
+        details.Add(RamClaim(Side::kWhite, pawn));
+      }
+    });
   } else if (IsHeldWrongBishop(facts, better)) {
     TakeBack(TermId::kWrongBishop, 0, sink, [&](Details& details, Side side) {
       const Bitboard pawns = facts.Pawns(side).pawns;
       const Bitboard bishop = facts.Own(side, PieceKind::kBishop);
       details.Squares(pawns | bishop);
       details.Add(SquaresClaim(ClaimKind::kWrongBishop, side, pawns | bishop));
-      details.Add(KingDistanceClaim(
-          facts, Other(side),
-          Relative(side, MakeSquare(FileOf(First(pawns)), 7))));
+      details.Add(
+          KingDistanceClaim(facts, Other(side), PawnsCorner(facts, side)));
     });
   } else if (HasTooLittle(facts, better)) {
     TakeBack(TermId::kTooLittleToWin, kKeptTooLittle, sink,
              [&](Details& details, Side side) {
-               details.Squares(PiecesWithoutKings(facts, side));
+               details.Squares(PiecesWithoutKings(facts, side) |
+                               facts.Pawns(side).pawns);
                AddMaterialClaims(facts, side, details);
+               if (facts.Pawns(side).pawns != 0) {
+                 details.Add(KingDistanceClaim(facts, Other(side),
+                                               PawnsCorner(facts, side)));
+               }
              });
   } else if (IsOppositeBishopEnding(facts)) {
     TakeBack(TermId::kOppositeBishops, kKeptOppositeBishops, sink,

@@ -55,6 +55,20 @@ void AddPawnCorrection(const Facts& facts, TermId term, PieceKind kind,
   });
 }
 
+// One entry for the only side with a pair of rooks.
+template <class Sink>
+void AddSecondRook(const Facts& facts, const Weights& weights, Sink& sink) {
+  const bool white = Count(facts, Side::kWhite, PieceKind::kRook) > 1;
+  const bool black = Count(facts, Side::kBlack, PieceKind::kRook) > 1;
+  if (white == black) return;
+  const Side side = white ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kSecondRook, side, weights.second_rook,
+           [&](Details& details) {
+             details.Squares(facts.Own(side, PieceKind::kRook));
+             details.Add(MaterialClaim(facts, side, PieceKind::kRook));
+           });
+}
+
 bool OpensCentre(const LeverMove& move) {
   return (move.targets & Facts::kCentreFiles) != 0;
 }
@@ -109,6 +123,7 @@ void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink) {
                     weights.knight_pawns, 4, sink);
   AddPawnCorrection(facts, TermId::kRookPawns, PieceKind::kRook,
                     weights.rook_pawns, 2, sink);
+  AddSecondRook(facts, weights, sink);
   for (const Side side : kSides) AddBishopPair(facts, weights, side, sink);
 }
 

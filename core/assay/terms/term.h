@@ -30,6 +30,7 @@ enum class TermId : std::uint8_t {
   kMaterial,
   kKnightPawns,
   kRookPawns,
+  kSecondRook,
   kBishopPair,
   // pawns
   kDoubledPawns,
@@ -79,6 +80,7 @@ enum class TermId : std::uint8_t {
   kOppositeBishops,
   kRookEnding,
   kTooLittleToWin,
+  kBlockedPosition,
   kDeadPosition,
 };
 inline constexpr int kTerms = static_cast<int>(TermId::kDeadPosition) + 1;
@@ -105,7 +107,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 2;
+inline constexpr unsigned kCatalogueVersion = 3;
 
 }  // namespace assay
 

@@ -91,6 +91,7 @@ const std::vector<WeightField>& WeightFields() {
       ASSAY_WEIGHT(queen),
       ASSAY_WEIGHT(knight_pawns),
       ASSAY_WEIGHT(rook_pawns),
+      ASSAY_WEIGHT(second_rook),
       ASSAY_WEIGHT(bishop_pair),
       ASSAY_WEIGHT(bishop_pair_ram),
       ASSAY_WEIGHT(bishop_pair_pawn_gone),

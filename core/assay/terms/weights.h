@@ -37,6 +37,11 @@ struct Weights {
   // need open lines. Kaufman 1999.
   Tapered rook_pawns{-25, -25};
 
+  // A second rook, where the opponent has no pair of rooks: the two do the same
+  // work. Kaufman 1999 for the direction; own reasoning for the size, a rook's
+  // eighth of a pawn.
+  Tapered second_rook{-12, -12};
+
   // Bishops of both colours with all sixteen pawns on and no ram on files c to
   // f: half a pawn. Kaufman 1999.
   Tapered bishop_pair{50, 50};
