@@ -27,7 +27,7 @@ struct BatchResult {
 // taken, worked on and written before the next. `work` must be safe to call
 // from several threads. Shows progress on standard error where that is a
 // terminal.
-BatchResult RunBatch(ItemSource& items, std::ostream& out, int jobs,
+BatchResult RunBatch(ItemSource& source, std::ostream& out, int jobs,
                      const std::function<ItemOutput(const Item&)>& work);
 
 }  // namespace assay::service

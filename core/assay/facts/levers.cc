@@ -25,7 +25,7 @@ LeverMoves FindLeverMoves(const Facts& facts, Side side) {
   const Bitboard two = Forward(side, one & RelativeRankMask(side, 2)) & empty;
   // From where an enemy pawn would be attacked.
   const Bitboard useful = PawnAttacks(Other(side), enemy_pawns);
-  if (((one | two) & useful) == 0 || position.InCheck()) return found;
+  if (((one | two) & useful) == 0 || facts.InCheck()) return found;
   const auto collect = [&](Bitboard arrivals, int steps) {
     for (const Square to : Each(arrivals & useful)) {
       const int offset = (side == Side::kWhite ? 8 : -8) * steps;

@@ -3,6 +3,7 @@
 #define ASSAY_PROOF_ORDERING_H_
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 
 #include "assay/rules/move.h"
@@ -21,7 +22,8 @@ class QuietMemory {
 
  private:
   std::array<std::array<Move, 2>, kPlies> killers_{};
-  std::array<std::array<std::int32_t, kSquares * kSquares>, 2> history_{};
+  static constexpr std::size_t kFromTo = 4096;  // pairs of squares
+  std::array<std::array<std::int32_t, kFromTo>, 2> history_{};
 };
 
 // Moves with their ranks, taken best first.

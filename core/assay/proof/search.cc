@@ -91,13 +91,10 @@ class Searcher {
   }
 
   bool OutOfBudget() {
-    if (stopped_) return true;
-    if (nodes_ >= limits_.nodes) {
-      stopped_ = true;
-    } else if (nodes_ % kCancelEvery == 0 && limits_.cancelled != nullptr &&
-               limits_.cancelled->load(std::memory_order_relaxed)) {
-      stopped_ = true;
-    }
+    const bool cancelled = nodes_ % kCancelEvery == 0 &&
+                           limits_.cancelled != nullptr &&
+                           limits_.cancelled->load(std::memory_order_relaxed);
+    stopped_ = stopped_ || cancelled || nodes_ >= limits_.nodes;
     return stopped_;
   }
 

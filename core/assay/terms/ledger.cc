@@ -35,4 +35,10 @@ Centipawns ScoreOf(const Position& position, const Weights& weights) {
   return sink.score_cp();
 }
 
+void AddTermCosts(const Facts& facts, const Weights& weights,
+                  TermCosts& costs) {
+  CostSink sink(facts.phase(), costs);
+  AddAllThemes(facts, weights, sink);
+}
+
 }  // namespace assay

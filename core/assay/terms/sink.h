@@ -7,6 +7,7 @@
 #ifndef ASSAY_TERMS_SINK_H_
 #define ASSAY_TERMS_SINK_H_
 
+#include <chrono>
 #include <utility>
 
 #include "assay/terms/ledger.h"
@@ -73,6 +74,33 @@ class LedgerSink {
   Ledger& ledger_;
 };
 
+// Times what leads to each entry; see AddTermCosts.
+class CostSink {
+ public:
+  using Clock = std::chrono::steady_clock;
+
+  CostSink(int phase, TermCosts& costs)
+      : phase_(phase), costs_(costs), last_(Clock::now()) {}
+
+  template <class Describe>
+  void Add(TermId term, Side side, Tapered value, Describe&& /*describe*/) {
+    score_cp_ += Sign(side) * AtPhase(value, phase_);
+    const auto spent = std::chrono::duration_cast<std::chrono::nanoseconds>(
+        Clock::now() - last_);
+    costs_.nanoseconds[Index(term)] +=
+        static_cast<std::uint64_t>(spent.count());
+    ++costs_.entries[Index(term)];
+    last_ = Clock::now();
+  }
+  Centipawns score_cp() const { return score_cp_; }
+
+ private:
+  const int phase_;
+  TermCosts& costs_;
+  Clock::time_point last_;
+  Centipawns score_cp_ = 0;
+};
+
 // The themes, in the files of these names.
 template <class Sink>
 void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink);
@@ -95,10 +123,11 @@ void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddEndings(const Facts& facts, const Weights& weights, Sink& sink);
 
-// Instantiates a theme for both sinks; at the end of the theme's file.
-#define ASSAY_INSTANTIATE_THEME(AddTheme)                           \
-  template void AddTheme(const Facts&, const Weights&, ScoreSink&); \
-  template void AddTheme(const Facts&, const Weights&, LedgerSink&)
+// Instantiates a theme for all sinks; at the end of the theme's file.
+#define ASSAY_INSTANTIATE_THEME(AddTheme)                            \
+  template void AddTheme(const Facts&, const Weights&, ScoreSink&);  \
+  template void AddTheme(const Facts&, const Weights&, LedgerSink&); \
+  template void AddTheme(const Facts&, const Weights&, CostSink&)
 
 }  // namespace assay
 
