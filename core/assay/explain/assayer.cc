@@ -62,9 +62,7 @@ Proof Prove(const Position& position, const Weights& weights,
   SearchLimits limits;
   limits.nodes = options.proof_nodes;
   limits.cancelled = options.cancelled;
-  const SearchResult found = Search(position, weights, limits);
-  Proof proof{found.score_cp, found.mate_in, found.line,
-              found.depth,    found.nodes,   found.complete};
+  Proof proof = Search(position, weights, limits);
   // A mate is claimed with its moves or not at all.
   if (proof.mate_in != 0 && !EndsInMate(position, proof.line)) {
     proof.score_cp = proof.mate_in > 0 ? kUnshownMate : -kUnshownMate;

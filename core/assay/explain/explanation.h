@@ -12,6 +12,7 @@
 
 #include "assay/explain/claim_table.h"
 #include "assay/facts/facts.h"
+#include "assay/proof/search.h"
 #include "assay/rules/position.h"
 #include "assay/terms/ledger.h"
 
@@ -56,14 +57,7 @@ struct Caution {
 };
 
 // What bounded search found of the position.
-struct Proof {
-  Centipawns score_cp = 0;  // White's view; 0 where mate_in is set
-  int mate_in = 0;          // moves, White's view: positive, White mates
-  std::vector<Move> line;   // best play by both sides
-  int depth = 0;
-  std::uint64_t nodes = 0;
-  bool complete = false;  // ended by itself, not by its budget
-};
+using Proof = SearchResult;
 
 struct Structure {
   Centre centre = Centre::kUnresolved;

@@ -2,6 +2,7 @@
 // the dear questions (exchange values after each move) are asked of few.
 #include "assay/facts/danger.h"
 
+#include "assay/facts/aligned.h"
 #include "assay/facts/exchange.h"
 #include "assay/rules/movegen.h"
 
@@ -45,12 +46,8 @@ void AddPinsOn(const Position& position, Side side, Square behind, Pins& pins) {
   const Side enemy = Other(side);
   const PieceKind behind_kind = position.At(behind).kind();
   const bool absolute = behind_kind == PieceKind::kKing;
-  const Bitboard queens = position.Pieces(enemy, PieceKind::kQueen);
   const Bitboard sliders =
-      (RookAttacks(behind, 0) &
-       (position.Pieces(enemy, PieceKind::kRook) | queens)) |
-      (BishopAttacks(behind, 0) &
-       (position.Pieces(enemy, PieceKind::kBishop) | queens));
+      AlignedSliders(position, behind) & position.Pieces(enemy);
   for (const Square slider : Each(sliders)) {
     const Bitboard between = Between(behind, slider) & occupied;
     if (between == 0 || HasMany(between)) continue;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "assay/facts/aligned.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
@@ -107,15 +108,6 @@ int BestInOrder(int standing, const Values& ours, int our_next,
   const int reply =
       BestInOrder(ours.value[our_next], theirs, their_next, ours, our_next + 1);
   return std::max(0, standing - reply);
-}
-
-// Sliders of either side that would attack the square on an empty board.
-Bitboard AlignedSliders(const Position& position, Square square) {
-  const Bitboard queens = position.Pieces(PieceKind::kQueen);
-  return (RookAttacks(square, 0) &
-          (position.Pieces(PieceKind::kRook) | queens)) |
-         (BishopAttacks(square, 0) &
-          (position.Pieces(PieceKind::kBishop) | queens));
 }
 
 // Whether a slider of either side stands on a line with the square, behind the

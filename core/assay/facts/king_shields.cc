@@ -1,5 +1,7 @@
 #include "assay/facts/king_shields.h"
 
+#include "assay/facts/aligned.h"
+
 namespace assay {
 
 KingShields::KingShields(const Position& position)
@@ -7,13 +9,8 @@ KingShields::KingShields(const Position& position)
   const Bitboard occupied = position.Occupied();
   for (const Side side : kSides) {
     const Square king = position.King(side);
-    const Side enemy = Other(side);
-    const Bitboard queens = position.Pieces(enemy, PieceKind::kQueen);
     const Bitboard sliders =
-        (RookAttacks(king, 0) &
-         (position.Pieces(enemy, PieceKind::kRook) | queens)) |
-        (BishopAttacks(king, 0) &
-         (position.Pieces(enemy, PieceKind::kBishop) | queens));
+        AlignedSliders(position, king) & position.Pieces(Other(side));
     for (const Square slider : Each(sliders)) {
       const Bitboard line = Between(king, slider);
       watched_ |= line | Bit(slider);
