@@ -15,10 +15,13 @@ const std::vector<Position>& Positions() {
 
 void ExplainStatic(benchmark::State& state) {
   const Assayer assayer;
+  ExplainOptions options;
+  options.static_only = true;
   const std::vector<Position>& positions = Positions();
   std::size_t at = 0;
   for (auto _ : state) {
-    benchmark::DoNotOptimize(assayer.Explain(positions[at]).summary.size());
+    benchmark::DoNotOptimize(
+        assayer.Explain(positions[at], options).summary.size());
     at = at + 1 == positions.size() ? 0 : at + 1;
   }
   state.SetItemsProcessed(state.iterations());
@@ -27,8 +30,10 @@ BENCHMARK(ExplainStatic)->Unit(benchmark::kMicrosecond);
 
 void CheckAnswers() {
   const Assayer assayer;
+  ExplainOptions options;
+  options.static_only = true;
   for (std::size_t i = 0; i < Positions().size(); i += 17) {
-    const Explanation explanation = assayer.Explain(Positions()[i]);
+    const Explanation explanation = assayer.Explain(Positions()[i], options);
     Check("score", explanation.score_cp, assayer.Score(Positions()[i]));
   }
 }

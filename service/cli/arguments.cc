@@ -207,9 +207,9 @@ batch, an item that fails has a line of its own ("error: ..." in text,
       --last            the last position
   --ledger              explain: every entry of the score with its value
   --all-claims          explain, JSON: every claim that holds, used or not
-  --proof-nodes N       explain: search N nodes behind the verdict; 8000 take
-                        about 30 ms. Without it, or with 0, nothing is searched
-  --static              no search, whatever --proof-nodes says
+  --proof-nodes N       explain: search N nodes behind what is said; 0, the
+                        default, is 24000, some 30 ms a position
+  --static              no search: the verdict is that of counting alone
   --jobs N              threads for a batch, 1 to 256; default: all cores. The
                         output is the same for any number
   --weights FILE        weights instead of the defaults

@@ -23,7 +23,8 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
                std::ostream& out) {
   ExplainOptions options;
   options.all_claims = arguments.all_claims;
-  if (!arguments.static_only) options.proof_nodes = arguments.proof_nodes;
+  options.static_only = arguments.static_only;
+  options.proof_nodes = arguments.proof_nodes;
   TextStyle style;
   style.colour = UseColour();
   style.ledger = arguments.ledger;

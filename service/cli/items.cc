@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "assay/notation/san.h"
+#include "assay/explain/line_text.h"
 #include "service/cli/input.h"
 
 namespace assay::service {
@@ -20,13 +20,6 @@ class Lines : public ItemSource {
  private:
   std::istream& in_;
 };
-
-// "12. Nf3" or "12... Nf6": the move that led to a position, with its number.
-std::string NumberedMove(const Position& before, Move move) {
-  return std::to_string(before.fullmove_number()) +
-         (before.side_to_move() == Side::kWhite ? ". " : "... ") +
-         ToSan(before, move);
-}
 
 class Games : public ItemSource {
  public:

@@ -85,15 +85,58 @@ void ToProto(const Structure& structure, v1::Structure* message) {
   AddRefs(structure.claims, message->mutable_claims());
 }
 
+template <class Repeated>
+void AddSan(const Position& position, const std::vector<Move>& line,
+            Repeated* repeated) {
+  for (std::string& san : ToSan(position, line)) {
+    repeated->Add(std::move(san));
+  }
+}
+
 void ToProto(const Position& position, const Proof& proof, v1::Proof* message) {
   message->set_score_cp(proof.score_cp);
   message->set_mate_in(proof.mate_in);
-  for (std::string& san : ToSan(position, proof.line)) {
-    message->add_line(std::move(san));
-  }
+  AddSan(position, proof.line, message->mutable_line());
   message->set_depth(static_cast<unsigned>(proof.depth));
   message->set_nodes(proof.nodes);
   message->set_complete(proof.complete);
+}
+
+void ToProto(const Position& position, const Caution& caution,
+             v1::Caution* message) {
+  message->set_kind(caution.kind);
+  message->set_text(caution.text);
+  AddRefs(caution.claims, message->mutable_claims());
+  if (caution.proof.has_value()) {
+    ToProto(position, *caution.proof, message->mutable_proof());
+  }
+}
+
+void ToProto(const Position& position, const Temptation& temptation,
+             v1::Temptation* message) {
+  message->set_san(ToSan(position, temptation.move));
+  AddSan(position.After(temptation.move), temptation.refutation,
+         message->mutable_refutation());
+  message->set_loss_cp(temptation.loss_cp);
+  message->set_text(temptation.text);
+  AddRefs(temptation.claims, message->mutable_claims());
+  ToProto(position, temptation.proof, message->mutable_proof());
+}
+
+void ToProto(const Position& position, const Threat& threat,
+             v1::Threat* message) {
+  message->set_side(ToProto(threat.side));
+  AddSan(position, threat.line, message->mutable_line());
+  message->set_gain_cp(threat.gain_cp);
+  message->set_text(threat.text);
+  AddRefs(threat.claims, message->mutable_claims());
+}
+
+void ToProto(const Position& position, const Advice& advice,
+             v1::Advice* message) {
+  message->set_san(ToSan(position, advice.move));
+  message->set_text(advice.text);
+  AddRefs(advice.claims, message->mutable_claims());
 }
 
 }  // namespace
@@ -128,18 +171,25 @@ void ToProto(const Explanation& explanation, const Assayer& assayer,
   for (const Reason& reason : explanation.reasons) {
     ToProto(reason, message->add_reasons());
   }
+  const Position& position = explanation.position;
   for (const Caution& caution : explanation.cautions) {
-    v1::Caution* added = message->add_cautions();
-    added->set_kind(caution.kind);
-    added->set_text(caution.text);
-    AddRefs(caution.claims, added->mutable_claims());
+    ToProto(position, caution, message->add_cautions());
+  }
+  for (const Temptation& temptation : explanation.temptations) {
+    ToProto(position, temptation, message->add_temptations());
+  }
+  for (const Threat& threat : explanation.threats) {
+    ToProto(position, threat, message->add_threats());
+  }
+  if (explanation.advice.has_value()) {
+    ToProto(position, *explanation.advice, message->mutable_advice());
   }
   ToProto(explanation.structure, message->mutable_structure());
   for (const Claim& claim : explanation.claims) {
-    ToProto(explanation.position, claim, message->add_claims());
+    ToProto(position, claim, message->add_claims());
   }
   if (explanation.proof.has_value()) {
-    ToProto(explanation.position, *explanation.proof, message->mutable_proof());
+    ToProto(position, *explanation.proof, message->mutable_proof());
   }
   message->set_summary(explanation.summary);
   AddRefs(explanation.summary_claims, message->mutable_summary_claims());

@@ -210,11 +210,13 @@ TEST_P(Jobs, DoNotChangeTheOutput) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Commands, Jobs,
-                         ::testing::Values(std::vector<std::string>{"explain"},
-                                           std::vector<std::string>{
-                                               "explain", "--format", "json"},
-                                           std::vector<std::string>{"score"}));
+using Words = std::vector<std::string>;
+INSTANTIATE_TEST_SUITE_P(
+    Commands, Jobs,
+    ::testing::Values(Words{"explain", "--static"},
+                      Words{"explain", "--static", "--format", "json"},
+                      Words{"explain", "--proof-nodes", "200"},
+                      Words{"score"}));
 
 TEST(Colour, IsForTerminalsOnlyAndMayBeRefused) {
   const std::vector<std::string> arguments = {"explain", kRookUp};

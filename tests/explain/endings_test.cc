@@ -15,9 +15,12 @@
 #include "tests/support/king_and_pawn.h"
 #include "tests/support/printers.h"
 #include "tests/support/rows.h"
+#include "tests/support/static_only.h"
 
 namespace assay {
 namespace {
+
+using testing_support::StaticOnly;
 
 using testing_support::FromPieces;
 
@@ -27,7 +30,7 @@ constexpr int kBlackSlight = 15;
 constexpr int kWhiteModerate = 16;
 
 Verdict VerdictOf(const Position& position) {
-  return Assayer().Explain(position).verdict;
+  return Assayer().Explain(position, StaticOnly()).verdict;
 }
 
 struct Fixture : testing_support::Row {
@@ -173,7 +176,8 @@ TEST(RookEndings, ReadPhilidorAsLessThanLucena) {
   EXPECT_LE(VerdictOf(philidor).nag, kWhiteModerate);
   EXPECT_LE(VerdictOf(SwapColours(philidor)).nag, kWhiteModerate + 1);
   std::vector<std::string> terms;
-  for (const ExplainedEntry& explained : assayer.Explain(philidor).ledger) {
+  for (const ExplainedEntry& explained :
+       assayer.Explain(philidor, StaticOnly()).ledger) {
     terms.emplace_back(Info(explained.entry.term).name);
   }
   EXPECT_THAT(terms, ::testing::Contains("rook_ending"));
@@ -192,7 +196,8 @@ TEST(KingAndPawn, VerdictIsTheTables) {
         const std::optional<Position> position =
             testing_support::PositionOf(placement);
         if (!position.has_value()) return;
-        const Verdict verdict = assayer.Explain(*position).verdict;
+        const Verdict verdict =
+            assayer.Explain(*position, StaticOnly()).verdict;
         const bool won = LookUpKpk(*position)->won;
         const bool agrees = won ? verdict.favours == Side::kWhite &&
                                       verdict.nag > kWhiteModerate
@@ -268,7 +273,7 @@ TEST(OppositeBishops, AreNoDrawingReasonWithMajorPieces) {
         "Kg2 Rd2 Be3 a3 b4 e4 f3 g3 v Kg7 Rc7 Be6 a6 b5 f7 g6",
         "Kg2 Rd2 Rd1 Be3 a3 b4 e4 f3 v Kg7 Rc7 Rc8 Be6 a6 b5 f7"}) {
     for (const ExplainedEntry& explained :
-         Assayer().Explain(FromPieces(text)).ledger) {
+         Assayer().Explain(FromPieces(text), StaticOnly()).ledger) {
       EXPECT_NE(explained.entry.term, TermId::kOppositeBishops) << text;
     }
   }

@@ -1,7 +1,7 @@
 // Whole explanations, kept as text for people to read: a change of any wording
 // or value shows as a difference in review. `tests/explain/update_golden`
 // writes them anew. The first line of each file is the position explained; the
-// positions are our own.
+// positions are our own. Those in golden/proved have search behind them.
 #include <algorithm>
 #include <cctype>
 #include <filesystem>
@@ -14,14 +14,17 @@
 #include "assay/explain/text.h"
 #include "gtest/gtest.h"
 #include "tests/support/printers.h"
+#include "tests/support/static_only.h"
 
 namespace assay {
 namespace {
 
-std::vector<std::string> GoldenFiles() {
+using testing_support::StaticOnly;
+
+std::vector<std::string> GoldenFiles(const std::string& folder = "") {
   std::vector<std::string> files;
   for (const auto& file :
-       std::filesystem::directory_iterator(ASSAY_GOLDEN_DIR)) {
+       std::filesystem::directory_iterator(ASSAY_GOLDEN_DIR + folder)) {
     if (file.path().extension() == ".txt") files.push_back(file.path());
   }
   std::sort(files.begin(), files.end());
@@ -40,24 +43,39 @@ std::string NameOf(const ::testing::TestParamInfo<std::string>& info) {
 }
 
 class Golden : public ::testing::TestWithParam<std::string> {};
+class ProvedGolden : public ::testing::TestWithParam<std::string> {};
 
-TEST_P(Golden, ExplanationIsUnchanged) {
-  std::ifstream file(GetParam());
+void ExpectUnchanged(const std::string& path, const ExplainOptions& options) {
+  std::ifstream file(path);
   std::stringstream content;
   content << file.rdbuf();
   const std::string golden = content.str();
   const std::string fen = golden.substr(0, golden.find('\n'));
   TextStyle style;
-  style.ledger = true;
-  EXPECT_EQ(ToText(Assayer().Explain(testing_support::FromFen(fen)), style),
-            golden)
+  style.ledger = options.static_only;
+  EXPECT_EQ(
+      ToText(Assayer().Explain(testing_support::FromFen(fen), options), style),
+      golden)
       << "if this is meant, run tests/explain/update_golden";
+}
+
+TEST_P(Golden, ExplanationIsUnchanged) {
+  ExpectUnchanged(GetParam(), StaticOnly());
+}
+
+TEST_P(ProvedGolden, ExplanationIsUnchanged) {
+  ExpectUnchanged(GetParam(), ExplainOptions());
 }
 
 INSTANTIATE_TEST_SUITE_P(Positions, Golden, ::testing::ValuesIn(GoldenFiles()),
                          NameOf);
+INSTANTIATE_TEST_SUITE_P(Positions, ProvedGolden,
+                         ::testing::ValuesIn(GoldenFiles("/proved")), NameOf);
 
-TEST(GoldenFiles, AreThere) { EXPECT_GE(GoldenFiles().size(), 10U); }
+TEST(GoldenFiles, AreThere) {
+  EXPECT_GE(GoldenFiles().size(), 10U);
+  EXPECT_GE(GoldenFiles("/proved").size(), 6U);
+}
 
 }  // namespace
 }  // namespace assay

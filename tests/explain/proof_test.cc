@@ -10,6 +10,7 @@
 #include "assay/rules/draw.h"
 #include "tests/support/printers.h"
 #include "tests/support/rows.h"
+#include "tests/support/static_only.h"
 
 namespace assay {
 namespace {
@@ -47,10 +48,22 @@ Position After(Position position, const std::vector<Move>& line) {
   return position;
 }
 
-TEST(ProvedVerdict, SearchesNothingUnlessAsked) {
-  const Explanation explanation = Assayer().Explain(Position::Initial());
+TEST(ProvedVerdict, IsLeftOutOnRequest) {
+  const Explanation explanation =
+      Assayer().Explain(Position::Initial(), testing_support::StaticOnly());
   EXPECT_FALSE(explanation.proof.has_value());
   EXPECT_FALSE(explanation.verdict.quiet);
+  EXPECT_TRUE(explanation.threats.empty());
+  EXPECT_TRUE(explanation.temptations.empty());
+  EXPECT_FALSE(explanation.advice.has_value());
+}
+
+TEST(ProvedVerdict, HasADefaultBudget) {
+  const Explanation explanation = Assayer().Explain(Position::Initial());
+  ASSERT_TRUE(explanation.proof.has_value());
+  EXPECT_GE(explanation.proof->nodes, 1000U);
+  EXPECT_LE(explanation.proof->nodes, kDefaultProofNodes);
+  EXPECT_TRUE(explanation.advice.has_value());
 }
 
 TEST(ProvedVerdict, IsQuietWhereCountAndSearchAgree) {

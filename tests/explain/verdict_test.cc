@@ -8,9 +8,12 @@
 #include "tests/support/from_pieces.h"
 #include "tests/support/printers.h"
 #include "tests/support/rows.h"
+#include "tests/support/static_only.h"
 
 namespace assay {
 namespace {
+
+using testing_support::StaticOnly;
 
 using testing_support::FromPieces;
 
@@ -52,7 +55,7 @@ class CutOffs : public ::testing::TestWithParam<CutOff> {
 TEST_P(CutOffs, DecideTheNag) {
   const CutOff& row = GetParam();
   const Explanation explanation =
-      OnlyTheMove(row.score_cp).Explain(FromPieces(kPosition));
+      OnlyTheMove(row.score_cp).Explain(FromPieces(kPosition), StaticOnly());
   EXPECT_EQ(explanation.score_cp, row.score_cp);
   EXPECT_EQ(explanation.verdict.nag, row.nag);
   EXPECT_EQ(explanation.verdict.text, row.text);
@@ -65,7 +68,8 @@ TEST_P(CutOffs, DecideTheNag) {
 TEST_P(CutOffs, DecideItForBlackToo) {
   const CutOff& row = GetParam();
   const Explanation explanation =
-      OnlyTheMove(row.score_cp).Explain(SwapColours(FromPieces(kPosition)));
+      OnlyTheMove(row.score_cp)
+          .Explain(SwapColours(FromPieces(kPosition)), StaticOnly());
   EXPECT_EQ(explanation.score_cp, -row.score_cp);
   const bool balanced = row.nag < 14;
   EXPECT_EQ(explanation.verdict.nag, balanced ? row.nag : row.nag + 1);
@@ -167,7 +171,8 @@ class Overs : public ::testing::TestWithParam<Over> {};
 
 TEST_P(Overs, SayTheResultFirst) {
   const Over& row = GetParam();
-  const Explanation explanation = Assayer().Explain(FromPieces(row.position));
+  const Explanation explanation =
+      Assayer().Explain(FromPieces(row.position), StaticOnly());
   EXPECT_EQ(explanation.verdict.nag, row.nag);
   EXPECT_EQ(explanation.verdict.text, row.text);
   EXPECT_TRUE(explanation.verdict.over);
@@ -192,12 +197,14 @@ INSTANTIATE_TEST_SUITE_P(Positions, Overs, ::testing::ValuesIn(kOvers),
 TEST(Verdict, ClaimsNoDeadPositionWhereAMateExists) {
   for (const char* text : {"Kg1 Nb1 Nc3 v Kg8", "Kg1 Nb1 v Kg8 Nb8",
                            "Kg1 Bc1 v Kg8 Bc8", "Kg1 a2 v Kg8"}) {
-    EXPECT_FALSE(Assayer().Explain(FromPieces(text)).verdict.over) << text;
+    EXPECT_FALSE(Assayer().Explain(FromPieces(text), StaticOnly()).verdict.over)
+        << text;
   }
 }
 
 TEST(Verdict, OfTheInitialPositionIsEqual) {
-  const Explanation explanation = Assayer().Explain(Position::Initial());
+  const Explanation explanation =
+      Assayer().Explain(Position::Initial(), StaticOnly());
   EXPECT_EQ(explanation.verdict.nag, 11);
   EXPECT_FALSE(explanation.verdict.claims.empty());
   EXPECT_FALSE(explanation.summary_claims.empty());

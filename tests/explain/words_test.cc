@@ -10,9 +10,12 @@
 #include "gtest/gtest.h"
 #include "tests/support/plausible_play.h"
 #include "tests/support/printers.h"
+#include "tests/support/static_only.h"
 
 namespace assay {
 namespace {
+
+using testing_support::StaticOnly;
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -92,7 +95,7 @@ TEST(ToText, StartsWithThePositionAndKeepsToTheWidth) {
   testing_support::PlayPlausibly(41, 300, [&](const Position& position) {
     if (::testing::Test::HasFailure()) return;
     SCOPED_TRACE(::testing::PrintToString(position));
-    const Explanation explanation = assayer.Explain(position);
+    const Explanation explanation = assayer.Explain(position, StaticOnly());
     for (const std::size_t width : {60U, 80U, 120U}) {
       style.width = width;
       const std::string text = ToText(explanation, style);
@@ -110,7 +113,8 @@ TEST(ToText, StartsWithThePositionAndKeepsToTheWidth) {
 }
 
 TEST(ToText, IsColouredOnRequestOnly) {
-  const Explanation explanation = Assayer().Explain(Position::Initial());
+  const Explanation explanation =
+      Assayer().Explain(Position::Initial(), StaticOnly());
   TextStyle style;
   style.colour = true;
   const std::string coloured = ToText(explanation, style);
@@ -129,7 +133,7 @@ TEST(ToText, IsColouredOnRequestOnly) {
 TEST(ToText, ShowsEveryEntryOfTheLedgerOnRequest) {
   const Position position = testing_support::FromFen(
       "r1bq1rk1/pp3ppp/2n1pn2/3p4/3P4/2N2N2/PP3PPP/R1BQ1RK1 w - - 0 9");
-  const Explanation explanation = Assayer().Explain(position);
+  const Explanation explanation = Assayer().Explain(position, StaticOnly());
   TextStyle style;
   style.ledger = true;
   style.width = 1000;

@@ -9,7 +9,11 @@ namespace assay::testing_support {
 
 // The auditor of tests/audit recomputes these one by one.
 inline bool TakesAQuestion(ClaimKind kind) {
-  return kind == ClaimKind::kControl || kind == ClaimKind::kAttackCount ||
+  const bool of_a_line =
+      kind == ClaimKind::kLine || kind == ClaimKind::kBestReply ||
+      (kind >= ClaimKind::kMateIn && kind <= ClaimKind::kBackRank) ||
+      kind == ClaimKind::kSoleGuard;
+  return of_a_line || kind == ClaimKind::kControl || kind == ClaimKind::kAttackCount ||
          kind == ClaimKind::kSiegeCount || kind == ClaimKind::kKingDistance ||
          kind == ClaimKind::kOutpostRoute;
 }

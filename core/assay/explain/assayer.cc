@@ -3,40 +3,19 @@
 #include <cstdlib>
 #include <utility>
 
+#include "assay/explain/account.h"
 #include "assay/explain/cautions.h"
-#include "assay/explain/entry_text.h"
-#include "assay/explain/reasons.h"
+#include "assay/explain/proved.h"
 #include "assay/explain/structure.h"
 #include "assay/explain/summary.h"
 #include "assay/explain/verdict.h"
 #include "assay/facts/claim_lists.h"
-#include "assay/proof/search.h"
+#include "assay/proof/temptations.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
 namespace {
-
-// What a mate counts as where its last moves cannot be shown: far beyond any
-// cut-off, and no more than a material edge that large.
-constexpr Centipawns kUnshownMate = 2000;
-
-std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
-                                    ClaimTable& table) {
-  std::vector<ExplainedEntry> entries;
-  entries.reserve(ledger.entries.size());
-  for (const Entry& entry : ledger.entries) {
-    ExplainedEntry explained;
-    explained.entry = entry;
-    explained.phrase = EntryPhrase(facts, entry, ledger.claims.data());
-    explained.text = std::string(Name(entry.side)) + ": " + explained.phrase;
-    for (std::uint32_t i = 0; i < entry.claim_count; ++i) {
-      table.Add(ledger.claims[entry.first_claim + i], explained.claims);
-    }
-    entries.push_back(std::move(explained));
-  }
-  return entries;
-}
 
 // Reasons come heaviest first.
 void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
@@ -50,26 +29,95 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   }
 }
 
-// Whether the line ends in mate by the side that the search says mates.
-bool EndsInMate(const Position& position, const std::vector<Move>& line) {
-  Position at = position;
-  for (const Move move : line) at = at.After(move);
-  return IsCheckmate(at);
-}
+// How a budget is shared out: half for the verdict, the rest for what stands
+// beside it.
+constexpr int kVerdictShare = 2;
+constexpr int kThreatShare = 8;
+constexpr int kSecondShare = 8;
+constexpr int kTemptationShare = 4;
 
-Proof Prove(const Position& position, const Weights& weights,
-            const ExplainOptions& options) {
-  SearchLimits limits;
-  limits.nodes = options.proof_nodes;
-  limits.cancelled = options.cancelled;
-  Proof proof = Search(position, weights, limits);
-  // A mate is claimed with its moves or not at all.
-  if (proof.mate_in != 0 && !EndsInMate(position, proof.line)) {
-    proof.score_cp = proof.mate_in > 0 ? kUnshownMate : -kUnshownMate;
-    proof.mate_in = 0;
+// Asks all questions of search and tells their answers.
+class Prover {
+ public:
+  Prover(const Account& account, const Weights& weights,
+         const ExplainOptions& options, ClaimTable& table,
+         Explanation& explanation)
+      : position_(explanation.position),
+        account_(account),
+        weights_(weights),
+        options_(options),
+        table_(table),
+        explanation_(explanation) {}
+
+  // Fills in all that is proved. Returns the reasons behind the verdict where
+  // they are not those of the position but of what a line leads to; else none.
+  std::vector<Reason> Run(const Facts& facts) {
+    const Proof proof = Prove(position_, Share(kVerdictShare));
+    const Proved proved{position_, account_.reasons, account_.score_cp,
+                        weights_, proof};
+    const std::vector<Move> shown =
+        LeadWithProof(proved, table_, explanation_.cautions);
+    if (!shown.empty()) {
+      reasons_after_ = ReasonsAfter(position_, shown, weights_, table_);
+    }
+    explanation_.verdict =
+        FindProvedVerdict(facts, proof, account_.score_cp,
+                          shown.empty() ? account_.reasons : reasons_after_,
+                          explanation_.cautions, table_);
+    const auto threat = AddThreats(proof);
+    AddTemptations(proof, threat);
+    AddAdvice(proved);
+    explanation_.proof = proof;
+    return std::move(reasons_after_);
   }
-  return proof;
-}
+
+ private:
+  Inquiry Share(int part) const {
+    const std::uint64_t nodes =
+        options_.proof_nodes == 0 ? kDefaultProofNodes : options_.proof_nodes;
+    return {weights_, nodes / static_cast<std::uint64_t>(part),
+            options_.cancelled};
+  }
+
+  // The waiting side's threat, which is returned, and what the mover wins.
+  std::optional<Win> AddThreats(const Proof& proof) {
+    const Side mover = position_.side_to_move();
+    if (auto win = WinOf(position_, mover, proof)) {
+      explanation_.threats.push_back(
+          TellThreat(position_, mover, *win, table_));
+    }
+    auto threat = FindThreat(position_, Other(mover), Share(kThreatShare));
+    if (threat.has_value()) {
+      explanation_.threats.push_back(
+          TellThreat(position_, Other(mover), *threat, table_));
+    }
+    return threat;
+  }
+
+  void AddTemptations(const Proof& proof, const std::optional<Win>& threat) {
+    for (const TemptingMove& move :
+         FindTemptations(position_, proof, threat, Share(kTemptationShare))) {
+      explanation_.temptations.push_back(
+          TellTemptation(position_, move, table_));
+    }
+  }
+
+  void AddAdvice(const Proved& proved) {
+    std::optional<Proof> second;
+    if (CountLegalMoves(position_) > 1 && !proved.proof.line.empty()) {
+      second = Prove(position_, Share(kSecondShare), proved.proof.line.front());
+    }
+    explanation_.advice = TellAdvice(proved, second, table_);
+  }
+
+  const Position& position_;
+  const Account& account_;
+  const Weights& weights_;
+  const ExplainOptions& options_;
+  ClaimTable& table_;
+  Explanation& explanation_;
+  std::vector<Reason> reasons_after_;
+};
 
 }  // namespace
 
@@ -84,28 +132,23 @@ Explanation Assayer::Explain(const Position& position,
                              const ExplainOptions& options) const {
   Explanation explanation(position);
   const Facts facts(explanation.position);
-  Ledger ledger;
-  MakeLedger(facts, weights_, ledger);
   ClaimTable table;
-  explanation.score_cp = ledger.score_cp;
-  explanation.ledger = InWords(facts, ledger, table);
-  explanation.reasons = FindReasons(facts, explanation.ledger, table);
+  Account account = MakeAccount(facts, weights_, table);
+  explanation.score_cp = account.score_cp;
   explanation.structure = DescribeStructure(facts, table);
   explanation.cautions = FindCautions(facts, table);
   const bool over = !HasLegalMove(position) || IsInsufficientMaterial(position);
-  if (options.proof_nodes > 0 && !over) {
-    explanation.proof = Prove(position, weights_, options);
-    AddProof(facts, *explanation.proof, explanation.score_cp, table,
-             explanation.cautions);
+  std::vector<Reason> then;
+  if (options.static_only || over) {
     explanation.verdict =
-        FindProvedVerdict(facts, *explanation.proof, explanation.score_cp,
-                          explanation.reasons, explanation.cautions, table);
-  } else {
-    explanation.verdict =
-        FindVerdict(facts, explanation.score_cp, explanation.reasons,
+        FindVerdict(facts, explanation.score_cp, account.reasons,
                     explanation.cautions, table);
+  } else {
+    then = Prover(account, weights_, options, table, explanation).Run(facts);
   }
-  Summarise(explanation);
+  explanation.ledger = std::move(account.ledger);
+  explanation.reasons = std::move(account.reasons);
+  Summarise(explanation, then);
   KeepWorthwhile(options.max_reasons, explanation.reasons);
   if (options.all_claims) {
     for (const Claim& claim : AllClaims(facts)) table.Add(claim);

@@ -34,9 +34,11 @@ struct ExplainOptions {
   std::size_t max_reasons = 6;
   // Adds every claim that holds of the position, used or not.
   bool all_claims = false;
-  // Nodes of search behind the verdict; 0 searches nothing, and the verdict is
-  // that of the static score. kDefaultProofNodes (proof/search.h) is a good
-  // choice.
+  // No search at all: the verdict is that of the static score, and there are
+  // no threats, temptations or advice.
+  bool static_only = false;
+  // Nodes of search, all proofs of the explanation together; 0: the default,
+  // kDefaultProofNodes (proof/search.h).
   std::uint64_t proof_nodes = 0;
   // Ends the search soon after it turns true; the verdict is then that of what
   // was searched by then.
@@ -52,7 +54,7 @@ class Assayer {
   Centipawns Score(const Position& position) const;
 
   // Verdict, reasons, cautions, ledger and claims. The score and its reasons
-  // are static; the verdict is proved where the options grant nodes.
+  // are static; the verdict, threats, temptations and advice are proved.
   Explanation Explain(const Position& position,
                       const ExplainOptions& options = {}) const;
 

@@ -2,12 +2,11 @@
 
 #include <algorithm>
 
-#include "assay/explain/verdict.h"
+#include "assay/explain/win_text.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
-#include "assay/notation/san.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
@@ -17,15 +16,6 @@ struct Hanging {
   Square square;
   int value;
 };
-
-// What captures gain, in words by the size of the gain.
-std::string GainText(int value) {
-  if (value >= 900) return "a queen's worth";
-  if (value >= 450) return "a rook's worth";
-  if (value >= 300) return "a piece's worth";
-  if (value >= 150) return "about two pawns' worth";
-  return "a pawn's worth";
-}
 
 std::vector<Hanging> FindHanging(const Facts& facts, Side side) {
   const Position& position = facts.position();
@@ -84,70 +74,6 @@ std::vector<Caution> FindCautions(const Facts& facts, ClaimTable& table) {
     }
   }
   return cautions;
-}
-
-namespace {
-
-// As much of a line as a reader follows.
-constexpr std::size_t kMostPlies = 8;
-
-// "23. Rxd5 exd5 24. Qxd5": moves with their numbers.
-std::string LineText(const Position& position, const std::vector<Move>& line) {
-  std::string text;
-  Position at = position;
-  for (const Move move : line) {
-    if (!text.empty()) text += ' ';
-    if (at.side_to_move() == Side::kWhite || text.empty()) {
-      text += std::to_string(at.fullmove_number());
-      text += at.side_to_move() == Side::kWhite ? ". " : "... ";
-    }
-    text += ToSan(at, move);
-    at = at.After(move);
-  }
-  return text;
-}
-
-std::string OutcomeText(Side mover, int material) {
-  const std::string name = Name(mover);
-  if (material >= 75) return name + " wins " + GainText(material) + ": ";
-  if (material <= -75) {
-    return name + " loses " + GainText(-material) + " at best: ";
-  }
-  return "Counting alone misjudges this, for play goes ";
-}
-
-}  // namespace
-
-void AddProof(const Facts& facts, const Proof& proof, Centipawns static_cp,
-              ClaimTable& table, std::vector<Caution>& cautions) {
-  if (proof.mate_in == 0 && AgreesWithCount(proof, static_cp)) {
-    cautions.erase(std::remove_if(cautions.begin(), cautions.end(),
-                                  [](const Caution& caution) {
-                                    return caution.kind == "hanging";
-                                  }),
-                   cautions.end());
-    return;
-  }
-  const Position& position = facts.position();
-  const Side mover = position.side_to_move();
-  std::vector<Move> line = proof.line;
-  Caution caution;
-  caution.leads = true;
-  if (proof.mate_in != 0) {
-    caution.kind = "mate";
-    caution.text = "There is a mate: " + LineText(position, line) + ".";
-    table.Add(
-        MateInClaim(proof.mate_in > 0 ? Side::kWhite : Side::kBlack, line),
-        caution.claims);
-  } else {
-    if (line.size() > kMostPlies) line.resize(kMostPlies);
-    const Claim claim = LineClaim(position, mover, line);
-    caution.kind = "search";
-    caution.text =
-        OutcomeText(mover, claim.count) + LineText(position, line) + ".";
-    table.Add(claim, caution.claims);
-  }
-  cautions.insert(cautions.begin(), caution);
 }
 
 }  // namespace assay

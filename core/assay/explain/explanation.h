@@ -11,8 +11,9 @@
 #include <vector>
 
 #include "assay/explain/claim_table.h"
+#include "assay/explain/topic.h"
 #include "assay/facts/facts.h"
-#include "assay/proof/search.h"
+#include "assay/proof/questions.h"
 #include "assay/rules/position.h"
 #include "assay/terms/ledger.h"
 
@@ -37,6 +38,7 @@ struct ExplainedEntry {
 
 // Entries about one thing, and what they come to.
 struct Reason {
+  Topic topic = Topic::kMaterial;
   std::string text;         // a sentence with squares
   std::string phrase;       // what the side that it favours has: "more space"
   bool adds_detail = true;  // the sentence says more than the phrase
@@ -54,10 +56,36 @@ struct Caution {
   bool leads = false;  // grave enough to open the summary
   std::string text;
   ClaimRefs claims;
+  std::optional<Proof> proof;  // the line and score that bear it out
 };
 
-// What bounded search found of the position.
-using Proof = SearchResult;
+// A natural move of the side to move that fails.
+struct Temptation {
+  Move move;
+  std::vector<Move> refutation;  // from the position after the move
+  // Against the best move, positive; 0 where it costs mate: proof.mate_in.
+  Centipawns loss_cp = 0;
+  std::string text;
+  ClaimRefs claims;
+  Proof proof;  // its line has the move first
+};
+
+// What a side would do if it were to move now.
+struct Threat {
+  Side side = Side::kWhite;
+  std::vector<Move> line;  // a pass first where the side is not to move
+  // For the threatening side, by exchange values; 0 where it mates.
+  Centipawns gain_cp = 0;
+  std::string text;
+  ClaimRefs claims;
+};
+
+// A first move for the side to move.
+struct Advice {
+  Move move;
+  std::string text;
+  ClaimRefs claims;
+};
 
 struct Structure {
   Centre centre = Centre::kUnresolved;
@@ -77,6 +105,9 @@ struct Explanation {
   std::vector<Caution> cautions;
   Structure structure;
   std::optional<Proof> proof;  // of the verdict; none where nothing is searched
+  std::vector<Temptation> temptations;  // costliest first
+  std::vector<Threat> threats;          // at most one a side
+  std::optional<Advice> advice;
   std::string summary;
   ClaimRefs summary_claims;
   std::vector<Claim> claims;

@@ -6,33 +6,10 @@
 #include <vector>
 
 #include "assay/explain/explanation.h"
+#include "assay/explain/topic.h"
 #include "assay/facts/facts.h"
 
 namespace assay {
-
-// What entries can be about. Both sides' entries of a topic make one reason.
-enum class Topic : std::uint8_t {
-  kMaterial,
-  kPawnNumbers,  // what the number of pawns does for knights and rooks
-  kBishopPair,
-  kWeakPawns,
-  kHoles,
-  kPassedPawns,
-  kActivity,
-  kMinorPieces,
-  kRooks,
-  kDangers,
-  kKingSafety,
-  kKingActivity,
-  kSpace,
-  kCentre,
-  kDevelopment,
-  kMove,
-  kEnding,
-};
-inline constexpr int kTopics = static_cast<int>(Topic::kEnding) + 1;
-
-Topic TopicOf(TermId term);
 
 struct Group {
   const Facts& facts;

@@ -3,13 +3,16 @@
 #ifndef ASSAY_EXPLAIN_SUMMARY_H_
 #define ASSAY_EXPLAIN_SUMMARY_H_
 
+#include <vector>
+
 #include "assay/explain/explanation.h"
 
 namespace assay {
 
 // Fills in `summary` and `summary_claims` from the explanation's verdict,
-// reasons, cautions and structure.
-void Summarise(Explanation& explanation);
+// reasons and cautions. `then`, where not empty, are the reasons after the line
+// that the leading caution shows: the balance is told of what it leads to.
+void Summarise(Explanation& explanation, const std::vector<Reason>& then);
 
 }  // namespace assay
 

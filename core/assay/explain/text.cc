@@ -89,10 +89,21 @@ std::string ToText(const Explanation& explanation, const TextStyle& style) {
     out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);
   }
   for (const std::string& note : explanation.structure.notes) {
-    out.Wrapped("  centre  ", note);
+    out.Wrapped("   centre  ", note);
   }
   for (const Caution& caution : explanation.cautions) {
     out.Wrapped("  caution  ", caution.text);
+  }
+  for (const Threat& threat : explanation.threats) {
+    // What the mover wins is its advice.
+    if (threat.side == explanation.position.side_to_move()) continue;
+    out.Wrapped("   threat  ", threat.text);
+  }
+  for (const Temptation& temptation : explanation.temptations) {
+    out.Wrapped(" tempting  ", temptation.text);
+  }
+  if (explanation.advice.has_value()) {
+    out.Wrapped("    first  ", explanation.advice->text);
   }
   if (style.ledger) {
     for (const ExplainedEntry& entry : explanation.ledger) {

@@ -106,6 +106,15 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
 
 }  // namespace
 
+int VerdictStep(Centipawns score_cp) {
+  int step = 0;
+  for (const Centipawns from :
+       {kSlightFrom, kModerateFrom, kDecisiveFrom, kCrushingFrom}) {
+    if (std::abs(score_cp) >= from) ++step;
+  }
+  return score_cp < 0 ? -step : step;
+}
+
 Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
                     const std::vector<Reason>& reasons,
                     const std::vector<Caution>& cautions, ClaimTable& table) {
@@ -114,16 +123,12 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   for (const Reason& reason : reasons) Merge(reason.claims, verdict.claims);
   // Weights may be such that nothing counts; whose move it is always holds.
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
-  const Centipawns size = std::abs(score_cp);
-  if (size < kSlightFrom) {
+  const int step = VerdictStep(score_cp);
+  if (step == 0) {
     verdict.nag = EqualNag(facts, reasons, cautions);
   } else {
-    verdict.favours = score_cp > 0 ? Side::kWhite : Side::kBlack;
-    const int degree = size < kModerateFrom   ? 0
-                       : size < kDecisiveFrom ? 1
-                       : size < kCrushingFrom ? 2
-                                              : 3;
-    verdict.nag = kSlight + 2 * degree + Index(*verdict.favours);
+    verdict.favours = step > 0 ? Side::kWhite : Side::kBlack;
+    verdict.nag = kSlight + 2 * (std::abs(step) - 1) + Index(*verdict.favours);
   }
   verdict.text = verdict.nag == kDrawish && IsProvenDraw(reasons, table)
                      ? "The position is a draw."

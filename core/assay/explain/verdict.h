@@ -15,6 +15,10 @@ inline constexpr Centipawns kModerateFrom = 90;
 inline constexpr Centipawns kDecisiveFrom = 220;
 inline constexpr Centipawns kCrushingFrom = 500;
 
+// Four steps each way: 0 equal, 1 slight, ... 4 crushing; negative for a score
+// below zero.
+int VerdictStep(Centipawns score_cp);
+
 // The verdict of a score and the reasons behind it; of a mate, where the proof
 // found one. Claims are those of the reasons; a position that is over (mate,
 // stalemate, dead) has its own. Where a caution leads, an equal position is

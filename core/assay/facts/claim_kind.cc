@@ -80,6 +80,10 @@ constexpr const char* kNames[kClaimKinds] = {
     "OVERLOADED",
     "BACK_RANK",
     "NO_LEGAL_MOVE",
+    "",
+    "",
+    "",
+    "SOLE_GUARD",
 };
 
 }  // namespace

@@ -86,9 +86,10 @@ enum class ClaimKind : std::uint8_t {
   kOverloaded = 73,
   kBackRank = 74,
   kNoLegalMove = 75,
+  kSoleGuard = 79,
 };
 
-inline constexpr int kClaimKinds = 76;
+inline constexpr int kClaimKinds = 80;
 
 // "DOUBLED", "HALF_OPEN_FILE", ...: the contract's name without its prefix.
 const char* Name(ClaimKind kind);

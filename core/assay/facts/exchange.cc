@@ -33,13 +33,22 @@ int PromotionGain(Side side, PieceKind kind, Square square) {
 class Game {
  public:
   // `watched`: squares whose emptying may uncover a check; all of them where
-  // that is not known or a king is in check already.
-  Game(const Position& position, Square square, Bitboard watched)
+  // that is not known or a king is in check already. `gone`: a square whose
+  // piece has left the board.
+  Game(const Position& position, Square square, Bitboard watched,
+       Square gone = kNoSquare)
       : position_(position),
         square_(square),
         watched_(watched),
-        start_(position.Occupied()) {}
+        gone_(gone == kNoSquare ? 0 : Bit(gone)),
+        start_(position.Occupied() & ~gone_) {}
 
+  // What the enemy of the piece of this value on the square gains at best.
+  int Value(Side enemy, int standing) const {
+    return Best(enemy, standing, start_, kEverything);
+  }
+
+ private:
   // The best that `side` gains by capturing a piece of value `standing`, or by
   // stopping. Cheapest captures are tried first, and none once the gain is
   // `enough`: the other side will not let it come to that.
@@ -62,7 +71,6 @@ class Game {
     return best;
   }
 
- private:
   // Whether the side's king is safe after its piece has come from a square to
   // this one. Pieces that left the board or stand here no more are not in
   // `occupied`; what stood on the square before is captured.
@@ -71,6 +79,7 @@ class Game {
     const Bitboard changed = (start_ ^ occupied) | Bit(square_);
     if (!king_moves && (changed & watched_) == 0) return true;
     const Square king = king_moves ? square_ : position_.King(side);
+    if (Contains(gone_, king)) return true;
     const Bitboard attackers =
         position_.Attackers(Other(side), king, occupied | Bit(square_));
     return (attackers & occupied & ~Bit(square_)) == 0;
@@ -79,6 +88,7 @@ class Game {
   const Position& position_;
   const Square square_;
   const Bitboard watched_;
+  const Bitboard gone_;
   const Bitboard start_;
 };
 
@@ -158,8 +168,7 @@ int ValueUnderAttack(const Position& position, Square square,
   const bool promotion_rank = RankOf(square) == 0 || RankOf(square) == 7;
   if (promotion_rank || LinesCanOpen(position, square, all_attackers) ||
       shields.MayFail(all_attackers | Bit(square))) {
-    return Game(position, square, shields.watched())
-        .Best(enemy, standing, position.Occupied(), kEverything);
+    return Game(position, square, shields.watched()).Value(enemy, standing);
   }
   const Bitboard attackers = all_attackers & position.Pieces(enemy);
   const Bitboard defenders = all_attackers & position.Pieces(piece.side());
@@ -203,6 +212,14 @@ int ExchangeValueOf(const Facts& facts, Square square) {
   return ValueUnderAttack(position, square,
                           position.AllAttackers(square, position.Occupied()),
                           facts.Shields());
+}
+
+int ExchangeValueOnceGone(const Position& position, Square square,
+                          Square gone) {
+  if (!CanBeTaken(position, square)) return 0;
+  const Piece piece = position.At(square);
+  return Game(position, square, kAllSquares, gone)
+      .Value(Other(piece.side()), ExchangeValue(piece.kind()));
 }
 
 int ExchangeValueByDefinition(const Position& position, Square square) {

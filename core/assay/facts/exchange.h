@@ -20,6 +20,12 @@ int ExchangeValueOf(const Position& position, Square square);
 // The same with what the facts already know: for many squares of one position.
 int ExchangeValueOf(const Facts& facts, Square square);
 
+// The same with the turn handed over even where the owner is in check, and with
+// what stands on `gone` (kNoSquare: nothing) off the board, its king, too: what
+// would fall if the owner could not answer there.
+int ExchangeValueOnceGone(const Position& position, Square square,
+                          Square gone = kNoSquare);
+
 // The same by the definition alone: legal captures on copies of the position,
 // every choice of capturing piece tried. For tests; some 50 times slower.
 int ExchangeValueByDefinition(const Position& position, Square square);

@@ -41,10 +41,10 @@ class Searcher {
   SearchResult Run() {
     SearchResult result;
     MoveList moves;
-    LegalMoves(root_, moves);
+    AddFirstMoves(moves);
     if (moves.empty() || IsDrawnByRule(root_)) {
       result.complete = true;
-      if (moves.empty() && root_.InCheck()) {
+      if (root_.InCheck() && !HasLegalMove(root_)) {
         // Mated already: zero moves are left, so the score says who won.
         result.score_cp = -Sign(root_.side_to_move()) * kMostEvaluation;
       }
@@ -83,6 +83,14 @@ class Searcher {
   }
 
  private:
+  void AddFirstMoves(MoveList& moves) const {
+    MoveList all;
+    LegalMoves(root_, all);
+    for (const Move move : all) {
+      if (move != limits_.excluded) moves.Add(move);
+    }
+  }
+
   // From the side to move's view.
   int Evaluate(const Position& position) const {
     const int score =
@@ -152,7 +160,11 @@ class Searcher {
       return beta;
     }
     MoveList moves;
-    LegalMoves(position, moves);
+    if (ply == 0) {
+      AddFirstMoves(moves);
+    } else {
+      LegalMoves(position, moves);
+    }
     if (moves.empty()) return in_check ? ply - kMate : 0;
     return TryMoves(position, moves, table_move, depth, ply, alpha, beta,
                     in_check);

@@ -22,8 +22,8 @@
 
 namespace assay {
 
-// Enough for a verdict of a middlegame in well under 60 ms on one core.
-inline constexpr std::uint64_t kDefaultProofNodes = 8000;
+// Of one explanation, all its proofs together: well under 60 ms on one core.
+inline constexpr std::uint64_t kDefaultProofNodes = 24000;
 // Iterations end here whatever the budget.
 inline constexpr int kMostDepth = 64;
 
@@ -34,6 +34,8 @@ struct SearchLimits {
   const std::atomic<bool>* cancelled = nullptr;
   // Off for tests: a plain full-width search with quiescence at the leaves.
   bool shortcuts = true;  // table cut-offs, reductions, null moves
+  // Not tried as a first move: what is best besides it? Null: all are tried.
+  Move excluded;
 };
 
 struct SearchResult {
@@ -46,7 +48,8 @@ struct SearchResult {
 };
 
 // Searches the position. A mated or stalemated one, or a drawn one by rule
-// (dead, or seventy-five moves), is answered at once with an empty line.
+// (dead, or seventy-five moves), is answered at once with an empty line; so is
+// one whose only legal move is excluded.
 SearchResult Search(const Position& position, const Weights& weights,
                     const SearchLimits& limits);
 

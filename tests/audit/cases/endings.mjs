@@ -119,3 +119,13 @@ fails('OVERLOADED', overloaded, 'w d8 > a5 g5',
   { line: 'Rf2', name: 'g5 is not attacked' });
 fails('OVERLOADED', '3q3k/6r1/8/n5n1/8/8/7K/R4R2 w', 'w d8 > a5 g5',
   { line: 'Rf6', name: 'g5 has another guard' });
+
+const guard = '3q3k/8/8/n5n1/8/8/7K/R5R1 b';
+holds('SOLE_GUARD', guard, 'w d8 > a5 g5', { name: 'whoever moved last' });
+holds('SOLE_GUARD', overloaded, 'w d8 > a5 g5', { line: 'Rg1' });
+fails('SOLE_GUARD', guard, 'w d8 > a5', { name: 'one thing is no load' });
+fails('SOLE_GUARD', '3q3k/8/8/n5n1/8/8/7K/R7 b', 'w d8 > a5 g5',
+  { name: 'g5 is not attacked' });
+fails('SOLE_GUARD', '3q3k/6r1/8/n5n1/8/8/7K/R5R1 b', 'w d8 > a5 g5',
+  { name: 'g5 has another guard' });
+fails('SOLE_GUARD', guard, 'b d8 > a5 g5');

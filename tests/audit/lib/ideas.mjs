@@ -114,7 +114,7 @@ const PIN_WINS = idea(['others'], (board, { side, squares, others }) => {
   return 'no more attack than defend it, and nothing cheaper does';
 });
 
-const OVERLOADED = idea([], (board, { side, squares, others }) => {
+function checkSoleGuard(board, { side, squares, others }) {
   const [guard] = squares;
   if (!isEnemy(board, guard, side)) return 'that piece is not enemy';
   if (others.length < 2) return 'fewer than two things are defended';
@@ -129,6 +129,24 @@ const OVERLOADED = idea([], (board, { side, squares, others }) => {
     }
   }
   return null;
-});
+}
 
-export const IDEA_KINDS = { FORK, SKEWER, DISCOVERED, PIN_WINS, OVERLOADED };
+const OVERLOADED = idea([], checkSoleGuard);
+
+// Beyond TERMS.md, the project's own kind: OVERLOADED as the position stands,
+// whoever moved last.
+const SOLE_GUARD = {
+  ordered: [],
+  verify({ board }, claim) {
+    const { side, squares, others, count, otherCount } = claim;
+    if (!side) return 'no side';
+    if (squares.length !== 1) return 'one square is needed';
+    if (new Set(others).size !== others.length) return 'others repeat';
+    if (count || otherCount) return 'the row has no counts';
+    return checkSoleGuard(board, claim);
+  },
+};
+
+export const IDEA_KINDS = {
+  FORK, SKEWER, DISCOVERED, PIN_WINS, OVERLOADED, SOLE_GUARD,
+};

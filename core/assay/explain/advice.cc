@@ -1,0 +1,120 @@
+// A first move is advised for what it wins, else for what it changes most;
+// an only move is said to be one.
+#include <algorithm>
+
+#include "assay/explain/account.h"
+#include "assay/explain/line_text.h"
+#include "assay/explain/proved.h"
+#include "assay/explain/verdict.h"
+#include "assay/explain/win_text.h"
+#include "assay/facts/claim_makers.h"
+
+namespace assay {
+namespace {
+
+// The best line as far as a change of the ledger is looked for in it.
+constexpr std::size_t kMostPlies = 5;
+
+std::string WinSentence(const Proved& proved, const std::string& move,
+                        Advice& advice, ClaimTable& table) {
+  const Side side = proved.position.side_to_move();
+  const Proof& proof = proved.proof;
+  Win win{proof, proof.line, std::nullopt};
+  if (!win.mates()) {
+    win.spoils = FindSpoils(proved.position, proof.line, side);
+    if (!win.spoils.has_value()) return "";
+  } else if (ScoreFor(proof, side) < 0) {
+    return "";
+  }
+  const WinText told = TellWin(proved.position, side, win, table);
+  Merge(told.claims, advice.claims);
+  if (win.mates()) {
+    return move + (win.line.size() == 1 ? " is mate." : " leads to mate.");
+  }
+  return move + " wins " + told.what + ".";
+}
+
+// As much of the line as settles what its first move begins: no exchange is
+// left half done, no check unanswered.
+std::vector<Move> SettledPart(const Position& position,
+                              const std::vector<Move>& line) {
+  const auto captures = [](const Position& at, Move move) {
+    return !at.At(move.to()).empty();
+  };
+  std::vector<Move> part;
+  Position at = position;
+  for (const Move move : line) {
+    const bool settled = !part.empty() && !at.InCheck() && !captures(at, move);
+    if (settled || part.size() == kMostPlies) break;
+    part.push_back(move);
+    at = at.After(move);
+  }
+  return part;
+}
+
+std::string ChangeSentence(const Proved& proved, const std::string& move,
+                           Advice& advice, ClaimTable& table) {
+  const Side side = proved.position.side_to_move();
+  std::vector<Move> line = SettledPart(proved.position, proved.proof.line);
+  for (int longer = 0; longer < 2; ++longer) {
+    const auto change = FindChange(proved.position, proved.reasons, side, line,
+                                   proved.weights, table);
+    if (change.has_value()) {
+      Merge(change->claims, advice.claims);
+      const std::string text =
+          line.size() == 1 ? move : LineText(proved.position, line);
+      return text + " gives " + Name(side) + " " + change->phrase + ".";
+    }
+    line = proved.proof.line;
+    line.resize(std::min(kMostPlies, line.size()));
+  }
+  table.Add(LineClaim(proved.position, side, line), advice.claims);
+  return "Search prefers " + LineText(proved.position, line) + ".";
+}
+
+// What the next best move loses, where it loses a step of the verdict and
+// something concrete.
+std::string OnlyMoveSentence(const Proved& proved, const Proof& second,
+                             Advice& advice, ClaimTable& table) {
+  const Side side = proved.position.side_to_move();
+  const Centipawns best_cp = ScoreFor(proved.proof, side);
+  const Centipawns second_cp = ScoreFor(second, side);
+  if (second.line.empty() || VerdictStep(second_cp) >= VerdictStep(best_cp)) {
+    return "";
+  }
+  Win win{second, second.line, std::nullopt};
+  if (!win.mates()) {
+    win.spoils = FindSpoils(proved.position, second.line, Other(side));
+    if (!win.spoils.has_value()) return "";
+  } else if (second_cp > 0) {
+    return "";
+  }
+  const WinText told = TellWin(proved.position, Other(side), win, table);
+  Merge(told.claims, advice.claims);
+  return " It is the only move: even " +
+         NumberedMove(proved.position, second.line.front()) +
+         (win.mates() ? " is mated" : " loses " + told.what) + " (" +
+         told.line + ").";
+}
+
+}  // namespace
+
+std::optional<Advice> TellAdvice(const Proved& proved,
+                                 const std::optional<Proof>& second,
+                                 ClaimTable& table) {
+  if (proved.proof.line.empty()) return std::nullopt;
+  Advice advice;
+  advice.move = proved.proof.line.front();
+  const std::string move = NumberedMove(proved.position, advice.move);
+  advice.text = WinSentence(proved, move, advice, table);
+  const bool wins = !advice.text.empty();
+  if (!wins) advice.text = ChangeSentence(proved, move, advice, table);
+  if (!second.has_value()) {
+    advice.text += " It is the only legal move.";
+  } else if (!wins) {
+    advice.text += OnlyMoveSentence(proved, *second, advice, table);
+  }
+  return advice;
+}
+
+}  // namespace assay

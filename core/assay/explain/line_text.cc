@@ -1,0 +1,54 @@
+#include "assay/explain/line_text.h"
+
+#include "assay/explain/words.h"
+#include "assay/notation/san.h"
+
+namespace assay {
+
+std::string NumberedMove(const Position& before, Move move) {
+  return std::to_string(before.fullmove_number()) +
+         (before.side_to_move() == Side::kWhite ? ". " : "... ") +
+         ToSan(before, move);
+}
+
+std::string LineText(const Position& position, const std::vector<Move>& line) {
+  std::string text;
+  Position at = position;
+  for (const Move move : line) {
+    if (text.empty() || at.side_to_move() == Side::kWhite) {
+      if (!text.empty()) text += ' ';
+      text += NumberedMove(at, move);
+    } else {
+      text += ' ' + ToSan(at, move);
+    }
+    at = move.is_null() ? at.AfterPass() : at.After(move);
+  }
+  return text;
+}
+
+std::string UnitText(const Position& position, Square square) {
+  return "the " + std::string(Name(position.At(square).kind())) + " on " +
+         ToString(square);
+}
+
+std::string UnitsText(const Position& position, Bitboard squares) {
+  std::vector<std::string> units;
+  const Bitboard kings = squares & position.Pieces(PieceKind::kKing);
+  for (const Square square : Each(squares & ~kings)) {
+    units.push_back(UnitText(position, square));
+  }
+  for (const Square square : Each(kings)) {
+    units.push_back(UnitText(position, square));
+  }
+  return Join(units);
+}
+
+Position AfterLine(const Position& position, const std::vector<Move>& line) {
+  Position at = position;
+  for (const Move move : line) {
+    at = move.is_null() ? at.AfterPass() : at.After(move);
+  }
+  return at;
+}
+
+}  // namespace assay

@@ -1,0 +1,30 @@
+// Moves and lines as a reader sees them, and the units on the board.
+#ifndef ASSAY_EXPLAIN_LINE_TEXT_H_
+#define ASSAY_EXPLAIN_LINE_TEXT_H_
+
+#include <string>
+#include <vector>
+
+#include "assay/rules/position.h"
+
+namespace assay {
+
+// "23. Rxd5", "23... Rxd5": the move with its number; "--" for a pass.
+std::string NumberedMove(const Position& before, Move move);
+
+// "23. Rxd5 exd5 24. Qxd5".
+std::string LineText(const Position& position, const std::vector<Move>& line);
+
+// "the knight on d5": what stands on the square.
+std::string UnitText(const Position& position, Square square);
+
+// "the knight on d5 and the king on e8": what stands on the squares, the king
+// last.
+std::string UnitsText(const Position& position, Bitboard squares);
+
+// The position after the moves, a null move being a pass.
+Position AfterLine(const Position& position, const std::vector<Move>& line);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_LINE_TEXT_H_

@@ -1,0 +1,36 @@
+// The ideas that a move shows: fork, skewer, discovered attack, pin that wins,
+// overloaded guard, back rank.
+//
+// Each is a claim of the side that made the move, true in the position after
+// it; the line up to and including the move is the caller's to add.
+#ifndef ASSAY_FACTS_IDEAS_H_
+#define ASSAY_FACTS_IDEAS_H_
+
+#include <vector>
+
+#include "assay/facts/claim.h"
+#include "assay/rules/position.h"
+
+namespace assay {
+
+// What would fall on the square if the turn were handed over: the king, or
+// what has an exchange value above 0.
+bool IsPrey(const Position& position, Square square);
+
+// FORK, SKEWER, DISCOVERED, PIN_WINS and OVERLOADED claims that hold after the
+// legal move, in this order.
+std::vector<Claim> IdeasShownBy(const Position& before, Move move);
+
+// OVERLOADED claims against the other side's pieces, as the position stands.
+void AddOverloaded(const Position& position, Side side,
+                   std::vector<Claim>& claims);
+
+// Whether the mated king stands on its own first rank behind at least one own
+// pawn, all other squares ahead of it attacked: the mate that BACK_RANK names
+// (which by its definition could do without the pawn; the trade would not call
+// it so).
+bool IsBackRankMate(const Position& mated);
+
+}  // namespace assay
+
+#endif  // ASSAY_FACTS_IDEAS_H_

@@ -1,0 +1,154 @@
+#include "assay/proof/questions.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+#include "assay/rules/draw.h"
+#include "assay/rules/movegen.h"
+
+namespace assay {
+namespace {
+
+// A side that misses this much has missed a minor piece, give or take the
+// small change of position.
+constexpr Centipawns kMissedPiece = 250;
+
+Position Played(const Position& position, const std::vector<Move>& line) {
+  Position at = position;
+  for (const Move move : line) {
+    at = move.is_null() ? at.AfterPass() : at.After(move);
+  }
+  return at;
+}
+
+// The proof as one of the position before the move. A mate keeps its number
+// where the other side moved, and takes one move more where the mater did.
+Proof WithFirst(Move first, Side mover, Proof proof) {
+  if (proof.mate_in * Sign(mover) > 0 && !first.is_null()) {
+    proof.mate_in += Sign(mover);
+  }
+  proof.line.insert(proof.line.begin(), first);
+  return proof;
+}
+
+Proof ProveAfter(const Position& position, Move first, const Inquiry& inquiry) {
+  const Side mover = position.side_to_move();
+  const Position next =
+      first.is_null() ? position.AfterPass() : position.After(first);
+  if (!HasLegalMove(next)) {
+    Proof proof;
+    proof.complete = true;
+    if (next.InCheck()) proof.mate_in = Sign(mover);
+    proof.line = {first};
+    return proof;
+  }
+  return WithFirst(first, mover, Prove(next, inquiry));
+}
+
+}  // namespace
+
+std::optional<Win> WinOf(const Position& position, Side side, Proof proof) {
+  Win win;
+  win.line = proof.line;
+  win.proof = std::move(proof);
+  if (win.proof.mate_in != 0) {
+    if (win.proof.mate_in * Sign(side) < 0) return std::nullopt;
+    return win;
+  }
+  win.spoils = FindSpoils(position, win.line, side);
+  if (!win.spoils.has_value()) return std::nullopt;
+  return win;
+}
+
+Centipawns ScoreFor(const Proof& proof, Side side) {
+  if (proof.mate_in == 0) return Sign(side) * proof.score_cp;
+  const Centipawns size = kMateScore - std::abs(proof.mate_in);
+  return proof.mate_in * Sign(side) > 0 ? size : -size;
+}
+
+Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
+  SearchLimits limits;
+  limits.nodes = inquiry.nodes;
+  limits.cancelled = inquiry.cancelled;
+  limits.excluded = excluded;
+  Proof proof = Search(position, inquiry.weights, limits);
+  // A mate is claimed with its moves or not at all.
+  if (proof.mate_in != 0 && !IsCheckmate(Played(position, proof.line))) {
+    proof.score_cp = proof.mate_in > 0 ? kMateScore : -kMateScore;
+    proof.mate_in = 0;
+  }
+  return proof;
+}
+
+std::optional<Win> FindThreat(const Position& position, Side side,
+                              const Inquiry& inquiry) {
+  if (position.side_to_move() == side) {
+    return WinOf(position, side, Prove(position, inquiry));
+  }
+  if (position.InCheck() || !HasLegalMove(position)) return std::nullopt;
+  return WinOf(position, side, ProveAfter(position, Move(), inquiry));
+}
+
+std::optional<Win> WhatItAllows(const Position& position, Move move,
+                                const Inquiry& inquiry) {
+  return WinOf(position, Other(position.side_to_move()),
+               ProveAfter(position, move, inquiry));
+}
+
+bool WinsAtLeast(const Position& position, Side side, int gain,
+                 const Inquiry& inquiry, Win& win) {
+  std::optional<Win> found = WinOf(position, side, Prove(position, inquiry));
+  if (!found.has_value()) return false;
+  win = *std::move(found);
+  return win.mates() || win.spoils->gain >= gain;
+}
+
+std::optional<LineFault> FindFault(const Position& position,
+                                   const std::vector<Move>& line,
+                                   const Inquiry& inquiry) {
+  Inquiry share = inquiry;
+  share.nodes = inquiry.nodes / (line.size() + 1);
+  Position at = position;
+  // From each ply's position, best play; a move is at fault where the position
+  // after it is that much worse for its mover.
+  for (std::size_t ply = 0; ply < line.size(); ++ply) {
+    LineFault fault;
+    fault.ply = ply;
+    const bool pass = line[ply].is_null();
+    fault.illegal = pass ? at.InCheck() : !IsLegal(at, line[ply]);
+    if (fault.illegal) return fault;
+    const Side mover = at.side_to_move();
+    const Proof best = Prove(at, share);
+    if (!best.line.empty() && best.line.front() != line[ply]) {
+      const Proof played = ProveAfter(at, line[ply], share);
+      if (ScoreFor(best, mover) - ScoreFor(played, mover) >= kMissedPiece) {
+        fault.better = best;
+        return fault;
+      }
+    }
+    at = pass ? at.AfterPass() : at.After(line[ply]);
+  }
+  return std::nullopt;
+}
+
+std::vector<Kept> MovesThatKeep(const Position& position, Centipawns least_cp,
+                                const Inquiry& inquiry) {
+  MoveList moves;
+  LegalMoves(position, moves);
+  Inquiry share = inquiry;
+  share.nodes = moves.empty() ? 0 : inquiry.nodes / moves.size();
+  const Side mover = position.side_to_move();
+  std::vector<Kept> kept;
+  for (const Move move : moves) {
+    Proof proof = ProveAfter(position, move, share);
+    if (ScoreFor(proof, mover) < least_cp) continue;
+    kept.push_back({move, std::move(proof)});
+  }
+  std::stable_sort(kept.begin(), kept.end(),
+                   [mover](const Kept& a, const Kept& b) {
+                     return ScoreFor(a.proof, mover) > ScoreFor(b.proof, mover);
+                   });
+  return kept;
+}
+
+}  // namespace assay

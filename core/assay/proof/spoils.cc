@@ -1,0 +1,87 @@
+// The decisive capture is the first after which the winner keeps a good part
+// of the final gain, whatever follows in the line. Balances are compared after
+// the winner's moves alone: in between, an exchange is half done.
+#include "assay/proof/spoils.h"
+
+#include <algorithm>
+
+#include "assay/facts/claim_makers.h"
+
+namespace assay {
+namespace {
+
+// Where the unit that stands on the square before the ply's move stood at
+// first.
+Square StartOf(const std::vector<Move>& line, std::size_t ply, Square square) {
+  for (std::size_t i = ply; i-- > 0;) {
+    if (line[i].is_null()) continue;
+    if (line[i].to() == square) {
+      square = line[i].from();
+    } else if (line[i].type() == Move::Type::kCastling &&
+               RankOf(line[i].to()) == RankOf(square)) {
+      // The rook that castling put there.
+      const bool king_side = FileOf(line[i].to()) == 6;
+      if (FileOf(square) == (king_side ? 5 : 3)) {
+        square = MakeSquare(king_side ? 7 : 0, RankOf(square));
+      }
+    }
+  }
+  return square;
+}
+
+// The part of the final gain that has to be kept: two fifths, so that a rook
+// and a knight won one after the other start with either.
+constexpr int kKeptOfFive = 2;
+
+Square CapturedOn(Move move) {
+  return move.type() == Move::Type::kEnPassant
+             ? MakeSquare(FileOf(move.to()), RankOf(move.from()))
+             : move.to();
+}
+
+}  // namespace
+
+std::optional<Spoils> FindSpoils(const Position& position,
+                                 const std::vector<Move>& line, Side winner) {
+  std::vector<Position> positions = {position};
+  std::vector<int> balance = {0};
+  const int before = MaterialBalance(position, winner);
+  for (const Move move : line) {
+    const Position& at = positions.back();
+    positions.push_back(move.is_null() ? at.AfterPass() : at.After(move));
+    balance.push_back(MaterialBalance(positions.back(), winner) - before);
+  }
+  const int gain = balance.back();
+  if (gain < kLeastGain) return std::nullopt;
+  const auto winner_moves = [&](std::size_t i) {
+    return positions[i].side_to_move() == winner;
+  };
+  // The least that is left after the winner's moves from each ply on.
+  std::vector<int> kept = balance;
+  for (std::size_t i = kept.size() - 1; i-- > 0;) {
+    const bool counts = i > 0 && winner_moves(i - 1);
+    kept[i] = counts ? std::min(kept[i], kept[i + 1]) : kept[i + 1];
+  }
+  std::size_t ply = 0;
+  while (!winner_moves(ply) || balance[ply + 1] <= balance[ply] ||
+         5 * kept[ply + 1] < kKeptOfFive * gain) {
+    ++ply;
+  }
+  const Move move = line[ply];
+  Spoils spoils;
+  spoils.winner = winner;
+  spoils.ply = ply;
+  spoils.gain = gain;
+  spoils.square = CapturedOn(move);
+  spoils.kind = positions[ply].At(spoils.square).kind();
+  spoils.promotes = spoils.kind == PieceKind::kNone;
+  spoils.start = spoils.promotes ? StartOf(line, ply, move.from())
+                                 : StartOf(line, ply, spoils.square);
+  spoils.shown_plies = ply + 1;
+  for (std::size_t i = ply + 1; i < line.size(); ++i) {
+    if (balance[i + 1] != balance[i]) spoils.shown_plies = i + 1;
+  }
+  return spoils;
+}
+
+}  // namespace assay
