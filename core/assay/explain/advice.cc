@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "assay/explain/account.h"
+#include "assay/explain/deed.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/proved.h"
 #include "assay/explain/verdict.h"
@@ -63,13 +64,24 @@ std::string ChangeSentence(const Proved& proved, const std::string& move,
       Merge(change->claims, advice.claims);
       const std::string text =
           line.size() == 1 ? move : LineText(proved.position, line);
-      return text + " gives " + Name(side) + " " + change->phrase + ".";
+      const bool dangers = change->topic == Topic::kDangers;
+      return text + (dangers ? " leaves " : " gives ") + Name(side) +
+             (dangers ? " with " : " ") + change->phrase + ".";
     }
     line = proved.proof.line;
     line.resize(std::min(kMostPlies, line.size()));
   }
   table.Add(LineClaim(proved.position, side, line), advice.claims);
   return "Search prefers " + LineText(proved.position, line) + ".";
+}
+
+// What the move does on the board, else what it changes in the ledger.
+std::string DeedSentence(const Proved& proved, const std::string& move,
+                         Advice& advice, ClaimTable& table) {
+  const std::string deed =
+      DeedOf(proved.position, proved.proof.line, table, advice.claims);
+  if (deed.empty()) return ChangeSentence(proved, move, advice, table);
+  return move + " " + deed + ".";
 }
 
 // What the next best move loses, where it loses a step of the verdict and
@@ -108,7 +120,7 @@ std::optional<Advice> TellAdvice(const Proved& proved,
   const std::string move = NumberedMove(proved.position, advice.move);
   advice.text = WinSentence(proved, move, advice, table);
   const bool wins = !advice.text.empty();
-  if (!wins) advice.text = ChangeSentence(proved, move, advice, table);
+  if (!wins) advice.text = DeedSentence(proved, move, advice, table);
   if (!second.has_value()) {
     advice.text += " It is the only legal move.";
   } else if (!wins) {

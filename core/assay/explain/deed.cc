@@ -1,0 +1,186 @@
+// Asks one kind of deed after the other, the most telling first.
+#include "assay/explain/deed.h"
+
+#include "assay/explain/line_text.h"
+#include "assay/explain/words.h"
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
+#include "assay/facts/kings.h"
+
+namespace assay {
+namespace {
+
+class Describer {
+ public:
+  Describer(const Position& position, const std::vector<Move>& line,
+            ClaimTable& table, ClaimRefs& refs)
+      : before_(position),
+        line_(line),
+        move_(line.front()),
+        side_(position.side_to_move()),
+        after_(position.After(move_)),
+        facts_(before_),
+        facts_after_(after_),
+        table_(table),
+        refs_(refs) {}
+
+  std::string Describe() {
+    using Deed = std::string (Describer::*)();
+    constexpr Deed kDeeds[] = {
+        &Describer::Castles,  &Describer::Trades,      &Describer::Takes,
+        &Describer::Saves,    &Describer::Guards,      &Describer::Attacks,
+        &Describer::Develops, &Describer::Breaks,      &Describer::TakesFile,
+        &Describer::Outpost,  &Describer::PushesPasser};
+    for (const Deed deed : kDeeds) {
+      std::string text = (this->*deed)();
+      if (text.empty()) continue;
+      Add(LineClaim(before_, side_, {move_}));
+      return text;
+    }
+    return "";
+  }
+
+ private:
+  PieceKind MovedKind() const { return before_.At(move_.from()).kind(); }
+  bool Captures() const { return !before_.At(move_.to()).empty(); }
+  bool TakenBack() const {
+    return line_.size() > 1 && line_[1].to() == move_.to();
+  }
+
+  void Add(const Claim& claim) { table_.Add(claim, refs_); }
+  // A claim that holds after the move.
+  void AddAfter(Claim claim) {
+    claim.line = {move_};
+    Add(claim);
+  }
+  std::string Castles() {
+    if (move_.type() != Move::Type::kCastling) return "";
+    if (IsCastled(facts_after_, side_)) {
+      AddAfter(
+          SquaresClaim(ClaimKind::kCastled, side_, Bit(after_.King(side_))));
+    }
+    return "castles";
+  }
+
+  std::string Trades() {
+    if (!Captures() || !TakenBack() || move_.is_promotion()) return "";
+    const PieceKind taken = before_.At(move_.to()).kind();
+    const PieceKind given = MovedKind();
+    if (ExchangeValue(taken) != ExchangeValue(given)) return "";
+    Add(LineClaim(before_, side_, {move_, line_[1]}));
+    if (taken == given) return "trades " + std::string(Name(taken)) + "s";
+    return std::string("trades the ") + Name(given) + " for the " +
+           Name(taken) + " on " + ToString(move_.to());
+  }
+
+  std::string Takes() {
+    if (!Captures()) return "";
+    return "takes " + UnitText(before_, move_.to());
+  }
+
+  // The exchange value of an own unit before the move, when the opponent
+  // could begin; 0 in check, where nothing is claimed to hang.
+  int HangsBefore(Square square) const {
+    return facts_.InCheck() ? 0 : ExchangeValueOf(facts_, square);
+  }
+
+  std::string Saves() {
+    const int value = HangsBefore(move_.from());
+    if (value == 0 || ExchangeValueOf(facts_after_, move_.to()) > 0) return "";
+    Add(HangingClaim(side_, move_.from(), value));
+    return "takes the " + std::string(Name(MovedKind())) + " out of danger";
+  }
+
+  std::string Guards() {
+    const Bitboard others = AttackedPieces(facts_, side_) & ~Bit(move_.from());
+    for (const Square square : Each(others)) {
+      const int value = HangsBefore(square);
+      if (value == 0 || ExchangeValueOf(facts_after_, square) > 0) continue;
+      Add(HangingClaim(side_, square, value));
+      AddAfter(AttackCountClaim(facts_after_, Other(side_), square));
+      return "looks after " + UnitText(after_, square);
+    }
+    return "";
+  }
+
+  std::string Attacks() {
+    if (after_.InCheck()) return "";  // nothing is claimed to hang
+    const Bitboard targets = AttackedPieces(facts_after_, Other(side_));
+    for (const Square square : Each(targets)) {
+      if (!Contains(facts_after_.Attacks(move_.to()), square)) continue;
+      const int value = ExchangeValueOf(facts_after_, square);
+      if (value == 0 || ExchangeValueOf(facts_, square) > 0) continue;
+      AddAfter(HangingClaim(Other(side_), square, value));
+      return "attacks " + UnitText(after_, square);
+    }
+    return "";
+  }
+
+  std::string Develops() {
+    const Bitboard undeveloped = UndevelopedPieces(facts_, side_);
+    if (!Contains(undeveloped, move_.from())) return "";
+    Add(UndevelopedClaim(side_, undeveloped));
+    return "develops the " + std::string(Name(MovedKind()));
+  }
+
+  std::string Breaks() {
+    if (MovedKind() != PieceKind::kPawn) return "";
+    const Bitboard attacked = facts_after_.Attacks(move_.to()) &
+                              facts_after_.Pawns(Other(side_)).pawns;
+    if (attacked == 0) return "";
+    AddAfter(LeverClaim(facts_after_, side_, move_.to()));
+    return "challenges " + UnitsText(after_, attacked);
+  }
+
+  std::string TakesFile() {
+    if (MovedKind() != PieceKind::kRook) return "";
+    const Bitboard file = FileMask(FileOf(move_.to()));
+    const bool open = (file & facts_after_.OpenFiles()) != 0;
+    const bool half_open = (file & facts_after_.HalfOpenFiles(side_)) != 0;
+    if ((!open && !half_open) || FileOf(move_.from()) == FileOf(move_.to())) {
+      return "";
+    }
+    AddAfter(SquaresClaim(ClaimKind::kRookOnFile, side_, Bit(move_.to())));
+    AddAfter(open ? OpenFileClaim(FileOf(move_.to()))
+                  : HalfOpenFileClaim(side_, FileOf(move_.to())));
+    return std::string("puts the rook on the ") +
+           (open ? "open " : "half-open ") + FilesText(file);
+  }
+
+  std::string Outpost() {
+    const bool minor =
+        MovedKind() == PieceKind::kKnight || MovedKind() == PieceKind::kBishop;
+    if (!minor || !Contains(facts_after_.Pawns(side_).outposts, move_.to())) {
+      return "";
+    }
+    AddAfter(SquaresClaim(ClaimKind::kOutpost, side_, Bit(move_.to())));
+    return "puts the " + std::string(Name(MovedKind())) + " on the outpost " +
+           ToString(move_.to());
+  }
+
+  std::string PushesPasser() {
+    if (!Contains(facts_after_.Pawns(side_).passed, move_.to())) return "";
+    AddAfter(SquaresClaim(ClaimKind::kPassed, side_, Bit(move_.to())));
+    return "pushes the passed pawn";
+  }
+
+  const Position& before_;
+  const std::vector<Move>& line_;
+  const Move move_;
+  const Side side_;
+  const Position after_;
+  const Facts facts_;
+  const Facts facts_after_;
+  ClaimTable& table_;
+  ClaimRefs& refs_;
+};
+
+}  // namespace
+
+std::string DeedOf(const Position& position, const std::vector<Move>& line,
+                   ClaimTable& table, ClaimRefs& refs) {
+  return Describer(position, line, table, refs).Describe();
+}
+
+}  // namespace assay
