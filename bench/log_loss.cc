@@ -3,10 +3,7 @@
 //
 //   zcat $ASSAY_DATA/fit.tsv.gz | build/bin/log_loss [WEIGHTS]
 //
-// Each line is FEN<TAB>result, the result being White's points (0, 0.5 or 1);
-// what follows a second tab is not looked at. Expected points are
-// 1 / (1 + exp(-score / scale)); the scale is found by golden-section search.
-#include <cmath>
+// The form of the file, and the loss, are those of bench/results.h.
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
@@ -14,44 +11,11 @@
 #include <string>
 #include <vector>
 
-#include "assay/notation/fen.h"
 #include "assay/terms/ledger.h"
+#include "bench/results.h"
 
 namespace assay::bench {
 namespace {
-
-struct Sample {
-  double score;
-  double points;
-};
-
-double LogLoss(const std::vector<Sample>& samples, double scale) {
-  double sum = 0;
-  for (const Sample& sample : samples) {
-    const double odds = sample.score / scale;
-    // log(1 + exp(x)) without overflow, for both results.
-    const double lost = std::log1p(std::exp(-std::abs(odds)));
-    sum +=
-        lost + (odds > 0 ? (1 - sample.points) * odds : -sample.points * odds);
-  }
-  return sum / static_cast<double>(samples.size());
-}
-
-double BestScale(const std::vector<Sample>& samples) {
-  constexpr double kGolden = 0.6180339887498949;
-  double low = 20;
-  double high = 2000;
-  while (high - low > 0.01) {
-    const double left = high - kGolden * (high - low);
-    const double right = low + kGolden * (high - low);
-    if (LogLoss(samples, left) < LogLoss(samples, right)) {
-      high = right;
-    } else {
-      low = left;
-    }
-  }
-  return (low + high) / 2;
-}
 
 bool ReadWeights(const char* path, Weights& weights) {
   std::ifstream file(path);
@@ -71,17 +35,9 @@ int Run(int argc, char** argv) {
   if (argc > 1 && !ReadWeights(argv[1], weights)) return EXIT_FAILURE;
   std::vector<Sample> samples;
   int faulty = 0;
-  for (std::string line; std::getline(std::cin, line);) {
-    const std::size_t tab = line.find('\t');
-    const absl::StatusOr<Position> position =
-        PositionFromFen(line.substr(0, tab));
-    if (tab == std::string::npos || !position.ok()) {
-      ++faulty;
-      continue;
-    }
-    const double points = std::strtod(line.c_str() + tab + 1, nullptr);
-    samples.push_back(
-        {static_cast<double>(ScoreOf(*position, weights)), points});
+  for (const Result& result : ReadResults(std::cin, faulty)) {
+    samples.push_back({static_cast<double>(ScoreOf(result.position, weights)),
+                       result.points});
   }
   if (samples.empty()) {
     std::cerr << "no positions read\n";
