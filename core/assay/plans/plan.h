@@ -1,0 +1,73 @@
+// A plan: something that a side can set out to do, how long it takes, and what
+// stops it.
+#ifndef ASSAY_PLANS_PLAN_H_
+#define ASSAY_PLANS_PLAN_H_
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "assay/facts/claim.h"
+#include "assay/proof/questions.h"
+
+namespace assay {
+
+// The kinds of plans; each has its file, which says when the trade recommends
+// it and when not.
+enum class PlanKind : std::uint8_t {
+  kSiege,           // more attackers than defenders on a fixed weakness
+  kLever,           // a pawn break
+  kExpansion,       // a supported pawn advance for space
+  kRegroup,         // the worst-placed piece to a better square
+  kTrade,           // an exchange that helps
+  kMinorityAttack,  // fewer pawns against more, to leave a weak one
+  kMajority,        // more pawns against fewer, to make a passed one
+  kPasser,          // advance a passed pawn, or blockade one
+  kKingAttack,      // pieces and pawns against the king
+  kKingWalk,        // the king to where it works
+  kDevelop,         // castle, develop, connect the rooks
+  kFile,            // a rook to an open file or the seventh rank
+  kRestrain,        // stop the opponent's best plan
+  kReshape,         // open or close the centre
+};
+inline constexpr int kPlanKinds = static_cast<int>(PlanKind::kReshape) + 1;
+
+// "siege", "minority_attack", ...: Plan.kind of the public contract.
+const char* Name(PlanKind kind);
+
+// What a finder proposes: own moves in order, each legal if the opponent only
+// passes. Nothing is said yet of whether it works.
+struct Draft {
+  PlanKind kind = PlanKind::kRegroup;
+  std::vector<Move> moves;  // one to five
+  SquareList targets;       // what it aims at
+  // What the trade makes of it where the ledger cannot see that far, in
+  // centipawns for the side: own reasoning, said beside the number. 0 where
+  // the ledger tells all.
+  Centipawns promise = 0;
+  // What it rests on as the position stands, the most telling first; those
+  // with a `line` hold after it.
+  std::vector<Claim> claims;
+};
+
+enum class Standing : std::uint8_t { kInTime, kSlow, kStopped, kNeeds };
+
+struct Plan {
+  Side side = Side::kWhite;
+  PlanKind kind = PlanKind::kRegroup;
+  std::vector<Move> moves;  // the side's own
+  SquareList targets;
+  Centipawns gain = 0;   // for the side, if unanswered
+  Centipawns worth = 0;  // what plans are ranked by
+  Standing standing = Standing::kInTime;
+  Move needed;                // with kNeeds: what has to come first
+  std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found
+  std::optional<Proof> proof;  // of the standing
+  std::vector<Claim> claims;
+
+  int tempi() const { return static_cast<int>(moves.size()); }
+};
+
+}  // namespace assay
+
+#endif  // ASSAY_PLANS_PLAN_H_
