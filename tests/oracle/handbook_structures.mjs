@@ -53,6 +53,7 @@ export const STRUCTURES = {
   ExchangeFrench: pawns('w: d4 !e c2/c3 b: d5 !e c7/c6'),
   MobileCentre: pawns('w: d4 e4 b: !d e7/e6'),
   RuyChain: pawns('w: e4 d5 c3/c4/c2 b: e5 d6 c5/c7'),
+  ClosedEnglish: pawns('w: c4 d3 b: d6 e5'),
   QueensideMajority: majorityOnA,
   OppositeCastling: kingsOnDifferentWings,
   PassedPawn: hasPasser,
