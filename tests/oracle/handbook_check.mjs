@@ -86,7 +86,7 @@ function checkRow(row, say) {
   wrong.forEach(say);
   if (wrong.length) return undefined;
   if (!STRUCTURES[row.structure]) say(`unknown structure ${row.structure}`);
-  else if (!holds(row.structure, row.fen, row.side)) {
+  else if (!holds(row.structure, row.fen)) {
     say(`${row.structure}: its pawns are not there`);
   }
   for (const { kind, key } of [row, ...alternatives(row.also)]) {
@@ -110,7 +110,7 @@ function checkRank(row, say) {
   else problemsOfKey(row.fen, row.side, row.kind, other).forEach(say);
 }
 
-// One position may have a row a side and kind, and one structure.
+// In one file, one row for a position and side.
 function checkRepeats(rows) {
   const seen = new Map();
   for (const row of rows) {

@@ -60,7 +60,7 @@ export function lockedCentre({ board }) {
 
 // Doubled on a file that is half-open for Black, and no pawn of White's that
 // guards the front one or could come to.
-export const frontPawns = (board) => FILE_NUMBERS.flatMap((file) => {
+const frontPawns = (board) => FILE_NUMBERS.flatMap((file) => {
   const own = onFile(board, 1, file);
   if (own.length < 2 || onFile(board, -1, file).length) return [];
   const front = own.reduce((a, b) => (rowOf(b) > rowOf(a) ? b : a));

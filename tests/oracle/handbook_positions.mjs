@@ -17,7 +17,7 @@ const bits = (mask) => mask.toString(2).replaceAll('0', '').length;
 
 // Fewest captures that bring the pawns to their files from rank 2, one pawn a
 // file to begin with: a capture is a step to the next file, a rank ahead.
-export function capturesNeeded(board, side) {
+function capturesNeeded(board, side) {
   const pawns = squaresOf(board, side, PAWN);
   const cost = new Map([[0, 0]]);  // by the set of start files in use
   for (const pawn of pawns) {
