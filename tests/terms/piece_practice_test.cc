@@ -116,6 +116,46 @@ TEST_P(ContestedOutpost, IsWorthLess) { ExpectBetterBy({TermId::kOutpost}); }
 INSTANTIATE_TEST_SUITE_P(Positions, ContestedOutpost,
                          ::testing::ValuesIn(kContestedOutpost), NameOfRow());
 
+// White's king keeps to its first rank, or is behind its pawns, or has walked
+// ahead with queens on.
+constexpr Pair kKingsAhead[] = {
+    {{"OnE2"},
+     "r2qk2r/ppp2ppp/8/8/8/8/PPP2PPP/R2QK2R w KQkq - 0 1",
+     "r2qk2r/ppp2ppp/8/8/8/8/PPP1KPPP/R2Q3R w kq - 0 1"},
+    {{"OnF2"},
+     "r2qk2r/ppp3pp/8/8/8/8/PPP3PP/R2QK2R w KQkq - 0 1",
+     "r2qk2r/ppp3pp/8/8/8/8/PPP2KPP/R2Q3R w kq - 0 1"},
+    {{"OnC2MirroredOnF2"},
+     "Kb1 Qd1 a2 b2 h2 v Kg8 Qd8 a7 g7 h7",
+     "Kc2 Qd1 a2 b2 h2 v Kg8 Qd8 a7 g7 h7"},
+    {{"FurtherAhead"},
+     "Ke2 Qd1 a2 h2 v Kg8 Qd8 a7 h7",
+     "Ke4 Qd1 a2 h2 v Kg8 Qd8 a7 h7"},
+    {{"OnG2IsNoWalk"},
+     "Kg2 Qd1 f2 g3 h2 v Kg8 Qd8 f7 g7 h7",
+     "Kg4 Qd1 f2 g3 h2 v Kg8 Qd8 f7 g7 h7"},
+};
+
+class KingsAhead : public Pairs {};
+
+TEST_P(KingsAhead, AreNoSaferThanAtHome) {
+  ExpectBetterBy({TermId::kUncastled, TermId::kKingAhead});
+}
+
+INSTANTIATE_TEST_SUITE_P(Positions, KingsAhead,
+                         ::testing::ValuesIn(kKingsAhead), NameOfRow());
+
+TEST(KingAhead, CountsOnlyBeforeAQueenAndAheadOfItsRank) {
+  for (const char* quiet :
+       {"Ke2 Rd1 a2 v Kg8 Rd8 a7", "Kg2 Qd1 a2 v Kg8 Qd8 a7",
+        "Ke1 Qd1 a2 v Kg8 Qd8 a7", "Kb2 Qd1 a2 v Kg8 Qd8 a7"}) {
+    EXPECT_EQ(testing_support::SumFor(testing_support::FromPieces(quiet),
+                                      Side::kWhite, {TermId::kKingAhead}),
+              0)
+        << quiet;
+  }
+}
+
 // White's king and minor pieces are at home; the centre is locked or open.
 constexpr Pair kAtHome[] = {
     {{"LockedOnD4AndE5"},

@@ -145,6 +145,7 @@ TEST(Fingerprint, ChangesWithEveryWeight) {
 
 // Positions of ours in which, together, every weight counts.
 constexpr const char* kWithEveryWeight[] = {
+    "Ke3 Qd1 a2 v Kg8 Qd8 a7",
     "r1b1k1n1/p1p3p1/2pp1p2/2P1pP1q/1B2P2P/P1N2BP1/P6Q/R3K1NR w - - 0 1",
     "4k1nr/1P4p1/2p2P2/q7/3pP1b1/P1n2P1P/1B4B1/RN2K1R1 w - - 0 1",
     "Kg2 Bc1 Bf1 Ra1 a2 b3 c4 d5 e6 f7 v Kh8 Rd8 Ne7 Nd6 h4",

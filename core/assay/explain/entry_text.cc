@@ -290,6 +290,8 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return KingAttackersText(facts, entry, claims);
     case TermId::kUncastled:
       return "the king not castled";
+    case TermId::kKingAhead:
+      return "the king ahead of its first rank";
     case TermId::kKingActivity: {
       const Claim* distance = claims.Find(ClaimKind::kKingDistance);
       return "the king on " + ToString(distance->squares[0]) +

@@ -50,6 +50,7 @@ Topic TopicOf(TermId term) {
     case TermId::kFileToKing:
     case TermId::kKingAttackers:
     case TermId::kUncastled:
+    case TermId::kKingAhead:
       return Topic::kKingSafety;
     case TermId::kKingActivity:
       return Topic::kKingActivity;

@@ -385,6 +385,19 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        kMeasured,
        &Weights::uncastled,
        {74, 75}},
+      {TermId::kKingAhead,
+       "king_ahead",
+       Theme::kKing,
+       "King ahead of its first rank",
+       "A king on the second rank on the files c to f, or beyond the second "
+       "rank "
+       "anywhere, with an enemy queen on the board.",
+       "It has neither castled nor stayed behind its pieces. The more open the "
+       "centre and the further ahead, the more dangerous.",
+       "Own reasoning: no less than a king in the middle that can castle no "
+       "more.",
+       &Weights::king_ahead,
+       {74, 75}},
       {TermId::kKingActivity,
        "king_activity",
        Theme::kKing,

@@ -178,6 +178,30 @@ void AddUncastled(const Facts& facts, const Weights& weights, Side side,
            });
 }
 
+// A king that walks ahead of its pieces.
+template <class Sink>
+void AddKingAhead(const Facts& facts, const Weights& weights, Side side,
+                  Sink& sink) {
+  const Square king = facts.position().King(side);
+  const int beyond = RelativeRank(side, king) - 1;  // beyond the second rank
+  const bool in_the_middle = FileOf(king) >= 2 && FileOf(king) <= 5;
+  if (beyond < 0 || (beyond == 0 && !in_the_middle) ||
+      facts.Own(Other(side), PieceKind::kQueen) == 0) {
+    return;
+  }
+  const Tapered value = weights.king_ahead + weights.king_ahead_rank * beyond;
+  sink.Add(TermId::kKingAhead, side,
+           Scale(value, Openness(facts.centre()), kFullOpenness),
+           [&](Details& details) {
+             details.Squares(Bit(king));
+             // How far it is from where it would have castled.
+             const Square home = Relative(side, FileOf(king) < 4 ? kB1 : kG1);
+             details.Add(KingDistanceClaim(facts, side, home));
+             details.Add(MaterialClaim(facts, Other(side), PieceKind::kQueen));
+             details.Add(CentreClaim(facts));
+           });
+}
+
 // The centre square nearest to the king, the lowest-numbered of equals.
 Square NearestCentre(Square king) {
   Square nearest = kD4;
@@ -219,6 +243,7 @@ void AddKing(const Facts& facts, const Weights& weights, Sink& sink) {
   for (const Side side : kSides) {
     KingTerms<Sink>(facts, weights, side, sink).Run();
     AddUncastled(facts, weights, side, sink);
+    AddKingAhead(facts, weights, side, sink);
   }
   AddActivity(facts, weights, sink);
 }

@@ -66,6 +66,7 @@ enum class TermId : std::uint8_t {
   kFileToKing,
   kKingAttackers,
   kUncastled,
+  kKingAhead,
   kKingActivity,
   // space and centre
   kSpace,
@@ -107,7 +108,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 3;
+inline constexpr unsigned kCatalogueVersion = 4;
 
 }  // namespace assay
 

@@ -157,6 +157,8 @@ const std::vector<WeightField>& WeightFields() {
       ASSAY_WEIGHT(king_weak_square),
       ASSAY_WEIGHT(uncastled),
       ASSAY_WEIGHT(castling_lost),
+      ASSAY_WEIGHT(king_ahead),
+      ASSAY_WEIGHT(king_ahead_rank),
       ASSAY_WEIGHT(king_activity),
       ASSAY_WEIGHT(undeveloped),
       ASSAY_WEIGHT(centre_control),

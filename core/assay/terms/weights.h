@@ -212,6 +212,13 @@ struct Weights {
   Tapered uncastled{-32, 0};
   // More, where it can castle no more.
   Tapered castling_lost{-18, 0};
+  // A king that has stepped ahead of its first rank on c to f, or beyond its
+  // second anywhere, an enemy queen on; in proportion as above. As much as a
+  // king in the middle that can castle no more, so that stepping out of the
+  // first rank never looks like safety; the size by that reasoning.
+  Tapered king_ahead{-55, 0};
+  // More, for each rank beyond the second. Own reasoning.
+  Tapered king_ahead_rank{-20, 0};
   // In the ending, each move that a king is nearer to the centre than the
   // other.
   Tapered king_activity{0, 12};
