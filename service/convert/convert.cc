@@ -102,6 +102,64 @@ void ToProto(const Position& position, const Proof& proof, v1::Proof* message) {
   message->set_complete(proof.complete);
 }
 
+v1::Standing ToProto(Standing standing) {
+  switch (standing) {
+    case Standing::kInTime:
+      return v1::STANDING_IN_TIME;
+    case Standing::kSlow:
+      return v1::STANDING_SLOW;
+    case Standing::kStopped:
+      return v1::STANDING_STOPPED;
+    case Standing::kNeeds:
+      break;
+  }
+  return v1::STANDING_NEEDS;
+}
+
+void ToProto(const ToldStep& step, v1::PlanStep* message) {
+  message->set_san(step.san);
+  message->set_from(ToString(step.move.from()));
+  message->set_to(ToString(step.move.to()));
+  for (const Square square : step.route) message->add_route(ToString(square));
+  message->set_purpose(step.purpose);
+  AddRefs(step.claims, message->mutable_claims());
+}
+
+void ToProto(const Position& position, const ToldPlan& told,
+             v1::Plan* message) {
+  const Plan& plan = told.plan;
+  message->set_side(ToProto(plan.side));
+  message->set_kind(Name(plan.kind));
+  message->set_title(told.title);
+  message->set_text(told.text);
+  for (const ToldStep& step : told.steps) ToProto(step, message->add_steps());
+  message->set_tempi(static_cast<unsigned>(plan.tempi()));
+  message->set_gain_cp(plan.gain);
+  message->set_standing(ToProto(plan.standing));
+  message->set_needs(told.needs);
+  for (const Square square : plan.targets) {
+    message->add_targets(ToString(square));
+  }
+  if (!told.counter.empty()) {
+    v1::Counter* counter = message->mutable_counter();
+    for (const ToldStep& step : told.counter) {
+      ToProto(step, counter->add_steps());
+    }
+    counter->set_tempi(static_cast<unsigned>(told.counter.size()));
+    counter->set_text(told.counter_text);
+    AddRefs(told.counter_claims, counter->mutable_claims());
+  }
+  v1::IfIgnored* ignored = message->mutable_if_ignored();
+  AddSan(position, told.ignored_line, ignored->mutable_line());
+  ignored->set_gain_cp(plan.gain);
+  ignored->set_text(told.ignored_text);
+  AddRefs(told.ignored_claims, ignored->mutable_claims());
+  AddRefs(told.claims, message->mutable_claims());
+  if (plan.proof.has_value()) {
+    ToProto(position, *plan.proof, message->mutable_proof());
+  }
+}
+
 void ToProto(const Position& position, const Caution& caution,
              v1::Caution* message) {
   message->set_kind(caution.kind);
@@ -135,6 +193,7 @@ void ToProto(const Position& position, const Threat& threat,
 void ToProto(const Position& position, const Advice& advice,
              v1::Advice* message) {
   message->set_san(ToSan(position, advice.move));
+  if (advice.plan.has_value()) message->set_plan(*advice.plan);
   message->set_text(advice.text);
   AddRefs(advice.claims, message->mutable_claims());
 }
@@ -172,6 +231,9 @@ void ToProto(const Explanation& explanation, const Assayer& assayer,
     ToProto(reason, message->add_reasons());
   }
   const Position& position = explanation.position;
+  for (const ToldPlan& plan : explanation.plans) {
+    ToProto(position, plan, message->add_plans());
+  }
   for (const Caution& caution : explanation.cautions) {
     ToProto(position, caution, message->add_cautions());
   }

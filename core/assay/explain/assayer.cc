@@ -5,11 +5,13 @@
 
 #include "assay/explain/account.h"
 #include "assay/explain/cautions.h"
+#include "assay/explain/plan_text.h"
 #include "assay/explain/proved.h"
 #include "assay/explain/structure.h"
 #include "assay/explain/summary.h"
 #include "assay/explain/verdict.h"
 #include "assay/facts/claim_lists.h"
+#include "assay/plans/planner.h"
 #include "assay/proof/temptations.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
@@ -33,19 +35,21 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
 // beside it.
 constexpr int kVerdictShare = 2;
 constexpr int kThreatShare = 8;
-constexpr int kSecondShare = 8;
-constexpr int kTemptationShare = 4;
+constexpr int kSecondShare = 16;
+constexpr int kTemptationShare = 6;
+constexpr int kPlansShare = 8;
 
 // Asks all questions of search and tells their answers.
 class Prover {
  public:
   Prover(const Account& account, const Weights& weights,
-         const ExplainOptions& options, ClaimTable& table,
+         const ExplainOptions& options, Plans& plans, ClaimTable& table,
          Explanation& explanation)
       : position_(explanation.position),
         account_(account),
         weights_(weights),
         options_(options),
+        plans_(plans),
         table_(table),
         explanation_(explanation) {}
 
@@ -66,6 +70,7 @@ class Prover {
                           explanation_.cautions, table_);
     const auto threat = AddThreats(proof);
     AddTemptations(proof, threat);
+    ProvePlans(position_, proof, Share(kPlansShare), plans_);
     AddAdvice(proved);
     explanation_.proof = proof;
     return std::move(reasons_after_);
@@ -114,10 +119,29 @@ class Prover {
   const Account& account_;
   const Weights& weights_;
   const ExplainOptions& options_;
+  Plans& plans_;
   ClaimTable& table_;
   Explanation& explanation_;
   std::vector<Reason> reasons_after_;
 };
+
+// Both sides' plans in words, and the one that the advised move begins.
+void TellPlans(const Plans& plans, ClaimTable& table,
+               Explanation& explanation) {
+  for (const Side side : kSides) {
+    for (const Plan& plan : plans.Of(side)) {
+      const bool begins = explanation.advice.has_value() &&
+                          !explanation.advice->plan &&
+                          side == explanation.position.side_to_move() &&
+                          plan.moves.front() == explanation.advice->move;
+      if (begins) {
+        explanation.advice->plan =
+            static_cast<std::uint32_t>(explanation.plans.size());
+      }
+      explanation.plans.push_back(TellPlan(explanation.position, plan, table));
+    }
+  }
+}
 
 }  // namespace
 
@@ -139,13 +163,17 @@ Explanation Assayer::Explain(const Position& position,
   explanation.cautions = FindCautions(facts, table);
   const bool over = !HasLegalMove(position) || IsInsufficientMaterial(position);
   std::vector<Reason> then;
+  Plans plans;
+  if (!over) plans = FindPlans(facts, weights_, options.max_plans_per_side);
   if (options.static_only || over) {
     explanation.verdict =
         FindVerdict(facts, explanation.score_cp, account.reasons,
                     explanation.cautions, table);
   } else {
-    then = Prover(account, weights_, options, table, explanation).Run(facts);
+    then = Prover(account, weights_, options, plans, table, explanation)
+               .Run(facts);
   }
+  TellPlans(plans, table, explanation);
   explanation.ledger = std::move(account.ledger);
   explanation.reasons = std::move(account.reasons);
   Summarise(explanation, then);

@@ -32,6 +32,8 @@ struct ExplainOptions {
   // The most reasons to give; further ones are left out, lightest first, and
   // so are those of less than kLightestReason unless nothing else is left.
   std::size_t max_reasons = 6;
+  // The most plans to give for each side.
+  std::size_t max_plans_per_side = 3;
   // Adds every claim that holds of the position, used or not.
   bool all_claims = false;
   // No search at all: the verdict is that of the static score, and there are
@@ -53,8 +55,9 @@ class Assayer {
   // The static score, centipawns from White's view. Does not allocate.
   Centipawns Score(const Position& position) const;
 
-  // Verdict, reasons, cautions, ledger and claims. The score and its reasons
-  // are static; the verdict, threats, temptations and advice are proved.
+  // Verdict, reasons, plans, cautions, ledger and claims. The score and its
+  // reasons are static; the verdict, threats, temptations and advice are
+  // proved.
   Explanation Explain(const Position& position,
                       const ExplainOptions& options = {}) const;
 

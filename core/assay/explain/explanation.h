@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "assay/explain/claim_table.h"
+#include "assay/explain/plan_text.h"
 #include "assay/explain/topic.h"
 #include "assay/facts/facts.h"
 #include "assay/proof/questions.h"
@@ -83,6 +84,7 @@ struct Threat {
 // A first move for the side to move.
 struct Advice {
   Move move;
+  std::optional<std::uint32_t> plan;  // that it serves: index of the plans
   std::string text;
   ClaimRefs claims;
 };
@@ -102,6 +104,7 @@ struct Explanation {
   Verdict verdict;
   std::vector<ExplainedEntry> ledger;
   std::vector<Reason> reasons;  // heaviest first
+  std::vector<ToldPlan> plans;  // White's, then Black's; best first
   std::vector<Caution> cautions;
   Structure structure;
   std::optional<Proof> proof;  // of the verdict; none where nothing is searched

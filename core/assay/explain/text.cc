@@ -91,6 +91,9 @@ std::string ToText(const Explanation& explanation, const TextStyle& style) {
   for (const std::string& note : explanation.structure.notes) {
     out.Wrapped("   centre  ", note);
   }
+  for (const ToldPlan& plan : explanation.plans) {
+    out.Wrapped("     plan  ", plan.text);
+  }
   for (const Caution& caution : explanation.cautions) {
     out.Wrapped("  caution  ", caution.text);
   }

@@ -31,20 +31,6 @@ Proof WithFirst(Move first, Side mover, Proof proof) {
   return proof;
 }
 
-Proof ProveAfter(const Position& position, Move first, const Inquiry& inquiry) {
-  const Side mover = position.side_to_move();
-  const Position next =
-      first.is_null() ? position.AfterPass() : position.After(first);
-  if (!HasLegalMove(next)) {
-    Proof proof;
-    proof.complete = true;
-    if (next.InCheck()) proof.mate_in = Sign(mover);
-    proof.line = {first};
-    return proof;
-  }
-  return WithFirst(first, mover, Prove(next, inquiry));
-}
-
 }  // namespace
 
 std::optional<Win> WinOf(const Position& position, Side side, Proof proof) {
@@ -80,19 +66,33 @@ Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
   return proof;
 }
 
+Proof ProveMove(const Position& position, Move move, const Inquiry& inquiry) {
+  const Side mover = position.side_to_move();
+  const Position next =
+      move.is_null() ? position.AfterPass() : position.After(move);
+  if (!HasLegalMove(next)) {
+    Proof proof;
+    proof.complete = true;
+    if (next.InCheck()) proof.mate_in = Sign(mover);
+    proof.line = {move};
+    return proof;
+  }
+  return WithFirst(move, mover, Prove(next, inquiry));
+}
+
 std::optional<Win> FindThreat(const Position& position, Side side,
                               const Inquiry& inquiry) {
   if (position.side_to_move() == side) {
     return WinOf(position, side, Prove(position, inquiry));
   }
   if (position.InCheck() || !HasLegalMove(position)) return std::nullopt;
-  return WinOf(position, side, ProveAfter(position, Move(), inquiry));
+  return WinOf(position, side, ProveMove(position, Move(), inquiry));
 }
 
 std::optional<Win> WhatItAllows(const Position& position, Move move,
                                 const Inquiry& inquiry) {
   return WinOf(position, Other(position.side_to_move()),
-               ProveAfter(position, move, inquiry));
+               ProveMove(position, move, inquiry));
 }
 
 bool WinsAtLeast(const Position& position, Side side, int gain,
@@ -120,7 +120,7 @@ std::optional<LineFault> FindFault(const Position& position,
     const Side mover = at.side_to_move();
     const Proof best = Prove(at, share);
     if (!best.line.empty() && best.line.front() != line[ply]) {
-      const Proof played = ProveAfter(at, line[ply], share);
+      const Proof played = ProveMove(at, line[ply], share);
       if (ScoreFor(best, mover) - ScoreFor(played, mover) >= kMissedPiece) {
         fault.better = best;
         return fault;
@@ -140,7 +140,7 @@ std::vector<Kept> MovesThatKeep(const Position& position, Centipawns least_cp,
   const Side mover = position.side_to_move();
   std::vector<Kept> kept;
   for (const Move move : moves) {
-    Proof proof = ProveAfter(position, move, share);
+    Proof proof = ProveMove(position, move, share);
     if (ScoreFor(proof, mover) < least_cp) continue;
     kept.push_back({move, std::move(proof)});
   }

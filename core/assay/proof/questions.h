@@ -43,6 +43,10 @@ struct Win {
   bool mates() const { return proof.mate_in != 0; }
 };
 
+// The score and line after the legal move (or pass, not in check), as a proof
+// of the position: its line has the move first.
+Proof ProveMove(const Position& position, Move move, const Inquiry& inquiry);
+
 // What the side has won at the end of the proof's line, which starts at the
 // position; none where it wins less than a pawn, and no mate.
 std::optional<Win> WinOf(const Position& position, Side side, Proof proof);

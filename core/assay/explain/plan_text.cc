@@ -1,0 +1,282 @@
+// Title by kind, text as title, moves and standing; each step with what it
+// does, each counter with where it comes in.
+#include "assay/explain/plan_text.h"
+
+#include "assay/explain/deed.h"
+#include "assay/explain/line_text.h"
+#include "assay/explain/words.h"
+#include "assay/facts/claim_makers.h"
+#include "assay/notation/san.h"
+#include "assay/plans/draft.h"
+
+namespace assay {
+namespace {
+
+// "c4" for White, "...c4" for Black: how a move is named apart from a line.
+std::string Named(Side side, const std::string& san) {
+  return side == Side::kWhite ? san : "..." + san;
+}
+
+class Teller {
+ public:
+  Teller(const Position& position, const Plan& plan, ClaimTable& table)
+      : position_(position), plan_(plan), table_(table) {}
+
+  ToldPlan Tell() {
+    told_.plan = plan_;
+    TellSteps();
+    told_.title = Title();
+    for (const Claim& claim : plan_.claims) table_.Add(claim, told_.claims);
+    told_.ignored_line = WithPasses(position_, plan_.side, plan_.moves);
+    const Claim line = LineClaim(position_, plan_.side, told_.ignored_line);
+    table_.Add(line, told_.claims);
+    table_.Add(line, told_.ignored_claims);
+    told_.ignored_text =
+        "If " + std::string(Name(Other(plan_.side))) +
+        " only waits: " + LineText(position_, told_.ignored_line) + ".";
+    TellCounter();
+    told_.text = std::string(Name(plan_.side)) + Predicate() + Moves() +
+                 StandingText() + ".";
+    return std::move(told_);
+  }
+
+ private:
+  Square Target() const {
+    return plan_.targets.empty() ? plan_.moves.back().to() : plan_.targets[0];
+  }
+  Square Goal() const { return plan_.moves.back().to(); }
+  PieceKind MovedKind() const {
+    return position_.At(plan_.moves.front().from()).kind();
+  }
+  std::string Kind(Square square) const {
+    return Name(position_.At(square).kind());
+  }
+
+  void TellSteps() {
+    Position at = position_;
+    for (std::size_t i = 0; i < plan_.moves.size(); ++i) {
+      const Move move = plan_.moves[i];
+      if (at.side_to_move() != plan_.side) at = at.AfterPass();
+      ToldStep step;
+      step.move = move;
+      step.san = ToSan(at, move);
+      ClaimTable scratch;
+      ClaimRefs refs;
+      step.purpose = DeedOf(at, {move}, scratch, refs);
+      const std::vector<Move> before =
+          WithPasses(position_, plan_.side,
+                     {plan_.moves.begin(),
+                      plan_.moves.begin() + static_cast<std::ptrdiff_t>(i)});
+      std::vector<Move> prefix = before;
+      if (!prefix.empty() || position_.side_to_move() != plan_.side) {
+        prefix.emplace_back();
+      }
+      for (Claim claim : scratch.claims()) {
+        // A line's count is from its own start: the material at the prefix.
+        if (claim.kind == ClaimKind::kLine) continue;
+        claim.line.insert(claim.line.begin(), prefix.begin(), prefix.end());
+        table_.Add(claim, step.claims);
+      }
+      std::vector<Move> upto = prefix;
+      upto.push_back(move);
+      table_.Add(LineClaim(position_, plan_.side, upto), step.claims);
+      told_.steps.push_back(step);
+      at = at.After(move);
+    }
+    NoteRoutes();
+  }
+
+  // Consecutive moves of one piece are one route.
+  void NoteRoutes() {
+    for (std::size_t i = 0; i < plan_.moves.size(); ++i) {
+      SquareList route{plan_.moves[i].from(), plan_.moves[i].to()};
+      std::size_t first = i;
+      while (first > 0 &&
+             plan_.moves[first - 1].to() == plan_.moves[first].from()) {
+        --first;
+      }
+      std::size_t last = i;
+      while (last + 1 < plan_.moves.size() &&
+             plan_.moves[last].to() == plan_.moves[last + 1].from()) {
+        ++last;
+      }
+      if (first == last) continue;
+      route = {plan_.moves[first].from()};
+      for (std::size_t k = first; k <= last; ++k)
+        route.Add(plan_.moves[k].to());
+      told_.steps[i].route = route;
+    }
+  }
+
+  std::string TargetUnit() const {
+    return position_.At(Target()).empty() ? ToString(Target())
+                                          : UnitText(position_, Target());
+  }
+
+  std::string Title() const {
+    switch (plan_.kind) {
+      case PlanKind::kSiege:
+        return "siege of " + TargetUnit();
+      case PlanKind::kLever:
+        return "the break " + Named(plan_.side, told_.steps.back().san);
+      case PlanKind::kExpansion:
+        return "gaining space with " +
+               Named(plan_.side, told_.steps.back().san);
+      case PlanKind::kRegroup:
+        return "the " + std::string(Name(MovedKind())) + " to " +
+               ToString(Goal());
+      case PlanKind::kTrade:
+        return "trading for " + TargetUnit();
+      case PlanKind::kMinorityAttack:
+        return "the minority attack";
+      case PlanKind::kMajority:
+        return "advancing the majority";
+      case PlanKind::kPasser:
+        return Blockades() ? "blockading " + TargetUnit()
+                           : "pushing the passed pawn";
+      case PlanKind::kKingAttack:
+        return "an attack on the king";
+      case PlanKind::kKingWalk:
+        return "the king to " + ToString(Goal());
+      case PlanKind::kDevelop:
+        return "finishing development";
+      case PlanKind::kFile:
+        return std::string("a rook on the ") +
+               FilesText(FileMask(FileOf(Goal())));
+      case PlanKind::kRestrain:
+        return "restraint on " + ToString(Target());
+      case PlanKind::kReshape:
+        return "reshaping the centre with " +
+               Named(plan_.side, told_.steps.back().san);
+    }
+    return "";
+  }
+
+  bool Blockades() const {
+    return !plan_.targets.empty() && !position_.At(Target()).empty() &&
+           position_.At(Target()).side() != plan_.side;
+  }
+
+  std::string Predicate() const {
+    switch (plan_.kind) {
+      case PlanKind::kSiege:
+        return " lays siege to " + TargetUnit();
+      case PlanKind::kLever:
+        return " prepares the break " +
+               Named(plan_.side, told_.steps.back().san);
+      case PlanKind::kExpansion:
+        return " gains space";
+      case PlanKind::kRegroup:
+        return " brings the " + std::string(Name(MovedKind())) + " on " +
+               ToString(plan_.moves.front().from()) + " to " + ToString(Goal());
+      case PlanKind::kTrade:
+        return " offers to trade the " + std::string(Name(MovedKind())) +
+               " on " + ToString(plan_.moves.front().from()) + " for " +
+               TargetUnit();
+      case PlanKind::kMinorityAttack:
+        return " starts the minority attack";
+      case PlanKind::kMajority:
+        return " advances the majority";
+      case PlanKind::kPasser:
+        return Blockades() ? " blockades " + TargetUnit()
+                           : " pushes the passed pawn";
+      case PlanKind::kKingAttack:
+        return " attacks the king on " +
+               ToString(position_.King(Other(plan_.side)));
+      case PlanKind::kKingWalk:
+        return " walks the king to " + ToString(Goal());
+      case PlanKind::kDevelop:
+        return " finishes development";
+      case PlanKind::kFile:
+        return std::string(" brings a rook to the ") +
+               FilesText(FileMask(FileOf(Goal())));
+      case PlanKind::kRestrain:
+        return " keeps the opponent from playing on " + ToString(Target());
+      case PlanKind::kReshape:
+        return " changes the centre";
+    }
+    return "";
+  }
+
+  std::string Moves() const {
+    std::vector<std::string> names;
+    names.reserve(told_.steps.size());
+    for (const ToldStep& step : told_.steps) {
+      names.push_back(Named(plan_.side, step.san));
+    }
+    return " with " + Join(names);
+  }
+
+  void TellCounter() {
+    if (plan_.counter.empty()) return;
+    // It comes before the plan where the opponent is to move, else after its
+    // first move.
+    std::vector<Move> line;
+    if (position_.side_to_move() == plan_.side) {
+      line.push_back(plan_.moves.front());
+    }
+    Position at = AfterLine(position_, line);
+    std::string sans;
+    for (const Move move : plan_.counter) {
+      if (at.side_to_move() == plan_.side) {
+        line.emplace_back();
+        at = at.AfterPass();
+      }
+      ToldStep step;
+      step.move = move;
+      step.san = ToSan(at, move);
+      line.push_back(move);
+      at = at.After(move);
+      sans +=
+          (sans.empty() ? "" : " and ") + Named(Other(plan_.side), step.san);
+      told_.counter.push_back(step);
+    }
+    counter_sans_ = sans;
+    told_.counter_text =
+        std::string(Name(Other(plan_.side))) + " answers " + sans + ".";
+    const Claim claim = LineClaim(position_, plan_.side, line);
+    table_.Add(claim, told_.counter_claims);
+    table_.Add(claim, told_.claims);
+  }
+
+  std::string StandingText() {
+    const std::string other = Name(Other(plan_.side));
+    switch (plan_.standing) {
+      case Standing::kInTime:
+        return counter_sans_.empty()
+                   ? ""
+                   : "; " + other + "'s best answer is " + counter_sans_;
+      case Standing::kSlow:
+        return ", but " + other + " is faster";
+      case Standing::kStopped:
+        return counter_sans_.empty() ? ", but " + other + " can stop it"
+                                     : ", but " + counter_sans_ + " stops it";
+      case Standing::kNeeds: {
+        const Position own = position_.side_to_move() == plan_.side
+                                 ? position_
+                                 : position_.AfterPass();
+        told_.needs = Named(plan_.side, ToSan(own, plan_.needed)) + " first";
+        table_.Add(LineClaim(position_, plan_.side,
+                             WithPasses(position_, plan_.side, {plan_.needed})),
+                   told_.claims);
+        return ", but it needs " + told_.needs;
+      }
+    }
+    return "";
+  }
+
+  const Position& position_;
+  const Plan& plan_;
+  ClaimTable& table_;
+  ToldPlan told_;
+  std::string counter_sans_;
+};
+
+}  // namespace
+
+ToldPlan TellPlan(const Position& position, const Plan& plan,
+                  ClaimTable& table) {
+  return Teller(position, plan, table).Tell();
+}
+
+}  // namespace assay

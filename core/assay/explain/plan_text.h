@@ -1,0 +1,42 @@
+// Plans in words.
+#ifndef ASSAY_EXPLAIN_PLAN_TEXT_H_
+#define ASSAY_EXPLAIN_PLAN_TEXT_H_
+
+#include <string>
+#include <vector>
+
+#include "assay/explain/claim_table.h"
+#include "assay/plans/planner.h"
+
+namespace assay {
+
+// One move of a plan or of a counter.
+struct ToldStep {
+  Move move;
+  std::string san;
+  SquareList route;     // of the piece from where it stands now; or empty
+  std::string purpose;  // "attacks the pawn on c4"; or empty
+  ClaimRefs claims;
+};
+
+struct ToldPlan {
+  Plan plan;
+  std::string title;  // "a siege of the pawn on c4"
+  std::string text;
+  std::vector<ToldStep> steps;
+  std::string needs;  // with Standing::kNeeds
+  std::vector<ToldStep> counter;
+  std::string counter_text;
+  ClaimRefs counter_claims;
+  std::vector<Move> ignored_line;  // the side's moves, the other passing
+  std::string ignored_text;
+  ClaimRefs ignored_claims;
+  ClaimRefs claims;
+};
+
+ToldPlan TellPlan(const Position& position, const Plan& plan,
+                  ClaimTable& table);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_PLAN_TEXT_H_

@@ -1,0 +1,35 @@
+// Both sides' plans: found, valued, held against the cheapest answer, compared
+// as a race and, where nodes are granted, proved by search.
+#ifndef ASSAY_PLANS_PLANNER_H_
+#define ASSAY_PLANS_PLANNER_H_
+
+#include <vector>
+
+#include "assay/facts/facts.h"
+#include "assay/plans/plan.h"
+#include "assay/proof/questions.h"
+
+namespace assay {
+
+struct Plans {
+  std::vector<Plan> of[2];  // by Index(side), best first
+
+  const std::vector<Plan>& Of(Side side) const { return of[Index(side)]; }
+};
+
+// Plans worth less than this are not worth a reader's time.
+inline constexpr Centipawns kLeastWorth = 15;
+
+// At most `most` plans a side. Static: no search, deterministic, cheap. None
+// for a side that would need a pass in check, nor in a finished game.
+Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most);
+
+// Searches each plan's first step: one that loses material to the best reply is
+// stopped, whatever counting said. `best` is the proof of the position; the
+// nodes are shared out evenly. Plans are ranked anew.
+void ProvePlans(const Position& position, const Proof& best,
+                const Inquiry& inquiry, Plans& plans);
+
+}  // namespace assay
+
+#endif  // ASSAY_PLANS_PLANNER_H_
