@@ -155,8 +155,8 @@ void ToProto(const Position& position, const ToldPlan& told,
   ignored->set_text(told.ignored_text);
   AddRefs(told.ignored_claims, ignored->mutable_claims());
   AddRefs(told.claims, message->mutable_claims());
-  if (plan.proof.has_value()) {
-    ToProto(position, *plan.proof, message->mutable_proof());
+  if (!plan.proof.line.empty()) {
+    ToProto(position, plan.proof, message->mutable_proof());
   }
 }
 

@@ -7,6 +7,7 @@
 #ifndef ASSAY_PLANS_DRAFT_H_
 #define ASSAY_PLANS_DRAFT_H_
 
+#include <optional>
 #include <vector>
 
 #include "assay/facts/facts.h"

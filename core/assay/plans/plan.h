@@ -4,7 +4,6 @@
 #define ASSAY_PLANS_PLAN_H_
 
 #include <cstdint>
-#include <optional>
 #include <vector>
 
 #include "assay/facts/claim.h"
@@ -62,7 +61,7 @@ struct Plan {
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found
-  std::optional<Proof> proof;  // of the standing
+  Proof proof;  // of its first move; its line is empty where none was made
   std::vector<Claim> claims;
 
   int tempi() const { return static_cast<int>(moves.size()); }
