@@ -91,16 +91,20 @@ std::optional<Spoils> FindSpoils(const Position& position,
   spoils.start = spoils.promotes ? StartOf(line, ply, move.from())
                                  : StartOf(line, ply, spoils.square);
   // Shown as far as the gain is settled: what follows are even trades.
-  spoils.shown_plies = line.size();
-  for (std::size_t i = ply + 1; i < line.size(); ++i) {
-    const bool settled = std::abs(balance[i] - gain) <= kSmallChange &&
-                         positions[i].At(line[i].to()).empty() &&
-                         !positions[i].InCheck();
-    if (!settled) continue;
-    spoils.shown_plies = i;
-    spoils.gain = balance[i];
-    break;
+  const auto quiet_from = [&](std::size_t i) {
+    for (std::size_t k = i; k < std::min(i + 2, line.size()); ++k) {
+      if (balance[k + 1] != balance[k]) return false;
+    }
+    return !positions[i].InCheck();
+  };
+  std::size_t shown = ply + 1;
+  while (
+      shown < line.size() &&
+      (std::abs(balance[shown] - gain) > kSmallChange || !quiet_from(shown))) {
+    ++shown;
   }
+  spoils.shown_plies = shown;
+  spoils.gain = balance[shown];
   return spoils;
 }
 
