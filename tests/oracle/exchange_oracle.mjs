@@ -6,41 +6,15 @@
 //
 // The file has explanations made with --all-claims. Every square with a piece
 // or pawn that the other side attacks is played out, SQUARES of them (50000 by
-// default). chess.js's private moves are used for speed; package.json pins them.
+// default).
 import { readFileSync } from 'node:fs';
 
 import { Chess } from 'chess.js';
 
-const VALUE = { p: 100, n: 325, b: 325, r: 500, q: 975, k: 0 };
+import { captureGain } from './captures.mjs';
+
 const MOST_SHOWN = 5;
 const wanted = Number(process.argv[3] ?? 50000);
-
-// What the side to move gains on the square at best, stopping when it likes.
-function best(chess, square) {
-  let gain = 0;
-  for (const move of chess._moves()) {
-    if (!move.captured || move.to !== square) continue;
-    if (move.flags & 8) continue;  // en passant is left out
-    if (move.promotion && move.promotion !== 'q') continue;
-    chess._makeMove(move);
-    const reply = best(chess, square);
-    chess._undoMove();
-    const promoted = move.promotion ? VALUE.q - VALUE.p : 0;
-    gain = Math.max(gain, VALUE[move.captured] + promoted - reply);
-  }
-  return gain;
-}
-
-function withTurn(fen, turn) {
-  const fields = fen.split(' ');
-  if (fields[1] !== turn) fields[3] = '-';
-  fields[1] = turn;
-  return fields.join(' ');
-}
-
-// chess.js numbers squares from a8 on, 16 a rank.
-const number = (name) =>
-  (8 - Number(name[1])) * 16 + 'abcdefgh'.indexOf(name[0]);
 
 let squares = 0;
 let hanging = 0;
@@ -58,8 +32,7 @@ for (const line of readFileSync(process.argv[2], 'utf8').split('\n')) {
     if (type === 'k' || !here.isAttacked(square, enemy)) continue;
     if (inCheck && here.turn() === color) continue;  // no claim in check
     squares += 1;
-    const chess = new Chess(withTurn(fen, enemy), { skipValidation: true });
-    const value = best(chess, number(square));
+    const value = captureGain(fen, square, enemy);
     hanging += value > 0 ? 1 : 0;
     const ours = found.get(square) ?? 0;
     if (ours === value) continue;

@@ -90,7 +90,7 @@ std::optional<Change> FindChange(const Position& position,
     most = &reason;
   }
   if (most == nullptr) return std::nullopt;
-  Change change{most->topic, gain, most->phrase, {}};
+  Change change{gain, most->phrase, {}};
   for (const std::uint32_t ref : most->claims) {
     table.Add(scratch.claims()[ref], change.claims);
   }

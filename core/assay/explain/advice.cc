@@ -64,9 +64,7 @@ std::string ChangeSentence(const Proved& proved, const std::string& move,
       Merge(change->claims, advice.claims);
       const std::string text =
           line.size() == 1 ? move : LineText(proved.position, line);
-      const bool dangers = change->topic == Topic::kDangers;
-      return text + (dangers ? " leaves " : " gives ") + Name(side) +
-             (dangers ? " with " : " ") + change->phrase + ".";
+      return text + " gives " + Name(side) + " " + change->phrase + ".";
     }
     line = proved.proof.line;
     line.resize(std::min(kMostPlies, line.size()));

@@ -503,7 +503,7 @@ std::string PhraseOf(Topic topic, const Group& group) {
     case Topic::kRooks:
       return "the better rooks";
     case Topic::kDangers:
-      return "fewer pieces in danger";
+      return "less to look after";
     case Topic::kKingSafety:
       return "the safer king";
     case Topic::kKingActivity:

@@ -14,6 +14,9 @@ std::string FallenText(const Position& position, const Spoils& spoils) {
          ToString(spoils.start);
 }
 
+// A pawn that becomes a queen, and some small change lost.
+constexpr int kNewQueen = 775;
+
 // What a side loses by the line more than the other, kind by kind.
 struct Losses {
   int of[kPieceKinds] = {};
@@ -55,7 +58,9 @@ std::string WhatText(const Position& position, const std::vector<Move>& line,
                      const Spoils& spoils) {
   const Losses losses(position, AfterLine(position, line),
                       Other(spoils.winner));
-  if (spoils.promotes) return GainText(spoils.gain);
+  if (spoils.promotes) {
+    return spoils.gain >= kNewQueen ? "a new queen" : GainText(spoils.gain);
+  }
   const int rook = losses.of[Index(PieceKind::kRook)];
   const int minors = losses.of[Index(PieceKind::kKnight)] +
                      losses.of[Index(PieceKind::kBishop)];

@@ -162,6 +162,10 @@ bool IsBackRankMate(const Position& mated) {
   const Bitboard ahead = KingAttacks(king) & RelativeRankMask(loser, 1);
   const Bitboard own_pawns = mated.Pieces(loser, PieceKind::kPawn);
   if ((ahead & own_pawns) == 0) return false;
+  const Bitboard heavy =
+      mated.Pieces(PieceKind::kRook) | mated.Pieces(PieceKind::kQueen);
+  if ((mated.Checkers() & heavy & RelativeRankMask(loser, 0)) == 0)
+    return false;
   for (const Square square : Each(ahead & ~own_pawns)) {
     if (!mated.IsAttacked(Other(loser), square)) return false;
   }

@@ -25,10 +25,10 @@ std::vector<Claim> IdeasShownBy(const Position& before, Move move);
 void AddOverloaded(const Position& position, Side side,
                    std::vector<Claim>& claims);
 
-// Whether the mated king stands on its own first rank behind at least one own
-// pawn, all other squares ahead of it attacked: the mate that BACK_RANK names
-// (which by its definition could do without the pawn; the trade would not call
-// it so).
+// Whether a rook or queen mates along the king's own first rank, the king
+// standing behind at least one own pawn and all other squares ahead of it
+// attacked: a mate that BACK_RANK describes and that the trade calls so (by the
+// definition alone, a knight or a queen from the front could give it).
 bool IsBackRankMate(const Position& mated);
 
 }  // namespace assay

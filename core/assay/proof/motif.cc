@@ -89,12 +89,26 @@ class Finder {
     return TrappedSince(ply);
   }
 
-  // The capture itself uncovers a check, so that nothing takes back.
+  // Whether the uncovered attack is on the king, or on something worth at
+  // least as much as `value`: it cannot be left alone.
+  bool Presses(const Position& at, const Claim& discovered, int value) const {
+    for (const Square square : discovered.others) {
+      const PieceKind kind = at.At(square).kind();
+      if (kind == PieceKind::kKing || ExchangeValue(kind) >= value) return true;
+    }
+    return false;
+  }
+
+  // The capture of something guarded uncovers an attack that cannot be left
+  // alone, so that nothing takes back.
   Motif ByCapture(const Claim& claim, std::size_t ply) const {
-    const Square king = positions_[ply + 1].King(loser());
-    const bool checks = claim.kind == ClaimKind::kDiscovered &&
-                        Contains(claim.others.ToSet(), king);
-    return checks ? Motif::kDiscovered : Motif::kNone;
+    const Position& before = positions_[ply];
+    const Bitboard guards =
+        before.Attackers(loser(), spoils_.square, before.Occupied());
+    const int value = ExchangeValue(before.At(line_[ply].from()).kind());
+    const bool presses = claim.kind == ClaimKind::kDiscovered && guards != 0 &&
+                         Presses(positions_[ply + 1], claim, value);
+    return presses ? Motif::kDiscovered : Motif::kNone;
   }
 
   Motif ByAttack(const Claim& claim, std::size_t ply) const {
@@ -106,12 +120,14 @@ class Finder {
       case ClaimKind::kFork:
         return among && same_taker ? Motif::kFork : Motif::kNone;
       case ClaimKind::kSkewer:
-        return claim.others[1] == fallen && same_taker ? Motif::kSkewer
-                                                       : Motif::kNone;
+        return among && same_taker ? Motif::kSkewer : Motif::kNone;
       case ClaimKind::kDiscovered: {
-        const bool checks = Contains(claim.others.ToSet(), after.King(loser()));
         const bool mover_takes = MovedTo(line_[ply].to(), ply + 1) == taker();
-        return (among && same_taker) || (checks && mover_takes)
+        const bool presses = Presses(after, claim, ExchangeValue(spoils_.kind));
+        // It falls where it was put between.
+        const bool interposed =
+            after.InCheck() && line_[ply + 1].from() == fallen;
+        return (among && same_taker) || (presses && mover_takes) || interposed
                    ? Motif::kDiscovered
                    : Motif::kNone;
       }

@@ -4,6 +4,7 @@
 #include "assay/proof/spoils.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
 
@@ -33,10 +34,21 @@ Square StartOf(const std::vector<Move>& line, std::size_t ply, Square square) {
 // and a knight won one after the other start with either.
 constexpr int kKeptOfFive = 2;
 
+// Less than the difference between any two kinds but bishop and knight.
+constexpr int kSmallChange = 50;
+
 Square CapturedOn(Move move) {
   return move.type() == Move::Type::kEnPassant
              ? MakeSquare(FileOf(move.to()), RankOf(move.from()))
              : move.to();
+}
+
+// The index of the position after the run of captures on one square that the
+// ply's move begins.
+std::size_t EndOfRun(const std::vector<Move>& line, std::size_t ply) {
+  std::size_t end = ply + 1;
+  while (end < line.size() && line[end].to() == line[ply].to()) ++end;
+  return end;
 }
 
 }  // namespace
@@ -64,7 +76,8 @@ std::optional<Spoils> FindSpoils(const Position& position,
   }
   std::size_t ply = 0;
   while (!winner_moves(ply) || balance[ply + 1] <= balance[ply] ||
-         5 * kept[ply + 1] < kKeptOfFive * gain) {
+         5 * std::min(kept[ply + 1], balance[EndOfRun(line, ply)]) <
+             kKeptOfFive * gain) {
     ++ply;
   }
   const Move move = line[ply];
@@ -74,13 +87,24 @@ std::optional<Spoils> FindSpoils(const Position& position,
   spoils.gain = gain;
   spoils.square = CapturedOn(move);
   spoils.kind = positions[ply].At(spoils.square).kind();
-  spoils.promotes = spoils.kind == PieceKind::kNone;
+  spoils.promotes = move.is_promotion();
   spoils.start = spoils.promotes ? StartOf(line, ply, move.from())
                                  : StartOf(line, ply, spoils.square);
-  spoils.shown_plies = ply + 1;
-  for (std::size_t i = ply + 1; i < line.size(); ++i) {
-    if (balance[i + 1] != balance[i]) spoils.shown_plies = i + 1;
+  // Shown as far as the gain is settled: what follows are even trades.
+  const auto quiet_from = [&](std::size_t i) {
+    for (std::size_t k = i; k < std::min(i + 2, line.size()); ++k) {
+      if (balance[k + 1] != balance[k]) return false;
+    }
+    return !positions[i].InCheck();
+  };
+  std::size_t shown = ply + 1;
+  while (
+      shown < line.size() &&
+      (std::abs(balance[shown] - gain) > kSmallChange || !quiet_from(shown))) {
+    ++shown;
   }
+  spoils.shown_plies = shown;
+  spoils.gain = balance[shown];
   return spoils;
 }
 

@@ -14,11 +14,12 @@ struct Spoils {
   Side winner = Side::kWhite;
   std::size_t ply = 0;  // index of the move in the line
   bool promotes = false;
-  PieceKind kind = PieceKind::kNone;  // what falls; kNone: a pawn promotes
+  PieceKind kind = PieceKind::kNone;  // what falls; kNone: nothing but the
+                                      // promotion
   Square square = kNoSquare;          // where it falls, or the pawn promotes
   Square start = kNoSquare;  // where it, or the pawn, stood before the line
-  int gain = 0;  // of the whole line for the winner, by exchange values
-  // The line up to here is enough to show it: the last capture and its answer.
+  int gain = 0;  // of what is shown for the winner, by exchange values
+  // The line up to here is enough to show it: what follows are even trades.
   std::size_t shown_plies = 0;
 };
 
