@@ -28,6 +28,8 @@ constexpr std::uint64_t kCancelEvery = 256;
 // A null move is searched this much shallower (Donninger's and others' usual
 // two plies; own choice, not tuned).
 constexpr int kNullReduction = 2;
+// Piece moves that make having to move a burden no more: own choice.
+constexpr int kLeastPieceMoves = 4;
 // Quiet moves from this one on are first tried a ply shallower.
 constexpr int kReduceFrom = 4;
 constexpr int kLeastReducedDepth = 3;
@@ -155,10 +157,6 @@ class Searcher {
         return score;
       }
     }
-    if (limits_.shortcuts && may_pass &&
-        PassRefutes(position, depth, ply, beta, in_check)) {
-      return beta;
-    }
     MoveList moves;
     if (ply == 0) {
       AddFirstMoves(moves);
@@ -166,20 +164,21 @@ class Searcher {
       LegalMoves(position, moves);
     }
     if (moves.empty()) return in_check ? ply - kMate : 0;
+    if (limits_.shortcuts && may_pass && !in_check &&
+        PassRefutes(position, moves, depth, ply, beta)) {
+      return beta;
+    }
     return TryMoves(position, moves, table_move, depth, ply, alpha, beta,
                     in_check);
   }
 
-  // Whether even passing keeps the score above the window. Not in check, not
-  // with pawns alone, where having to move can lose.
-  bool PassRefutes(const Position& position, int depth, int ply, int beta,
-                   bool in_check) {
-    const Side side = position.side_to_move();
-    const Bitboard pieces = position.Pieces(side) &
-                            ~position.Pieces(PieceKind::kPawn) &
-                            ~position.Pieces(PieceKind::kKing);
-    if (ply == 0 || in_check || depth < kNullReduction + 1 || pieces == 0 ||
-        std::abs(beta) >= kMateInRange || Evaluate(position) < beta) {
+  // Whether even passing keeps the score above the window. Not in check, and
+  // not where few piece moves are left: there, having to move can lose.
+  bool PassRefutes(const Position& position, const MoveList& moves, int depth,
+                   int ply, int beta) {
+    if (ply == 0 || depth < kNullReduction + 1 ||
+        std::abs(beta) >= kMateInRange || !HasPieceMoves(position, moves) ||
+        Evaluate(position) < beta) {
       return false;
     }
     const Position passed = position.AfterPass();
@@ -188,6 +187,16 @@ class Searcher {
                             1 - beta, false);
     path_.pop_back();
     return !stopped_ && score >= beta;
+  }
+
+  static bool HasPieceMoves(const Position& position, const MoveList& moves) {
+    int found = 0;
+    for (const Move move : moves) {
+      const PieceKind kind = position.At(move.from()).kind();
+      if (kind == PieceKind::kPawn || kind == PieceKind::kKing) continue;
+      if (++found >= kLeastPieceMoves) return true;
+    }
+    return false;
   }
 
   int TryMoves(const Position& position, const MoveList& moves, Move table_move,
