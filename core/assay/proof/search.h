@@ -1,10 +1,35 @@
 // Bounded search: what a position comes to under best play, as far as a budget
 // of nodes allows.
 //
-// Iterative deepening alpha-beta over the score-only evaluation, with a
-// quiescence search of captures, promotions, check evasions and (at its first
-// ply) checks. The budget is nodes, never time, and the transposition table is
-// the call's own, so that equal calls give equal results on every machine.
+// Iterative deepening alpha-beta over the score-only evaluation. The budget is
+// nodes, never time, and the transposition table is the call's own, so that
+// equal calls give equal results on every machine.
+//
+// What is searched, so exactly that it can be written again without this code
+// (tests/support/plain_search.h does). All values are the side to move's; a
+// mate counts beyond every evaluation, the nearer the more. The value of a
+// position at a depth is
+//   - 0, but not at the root: where it is drawn by rule (dead, or seventy-five
+//     moves) or a draw can be claimed: fifty moves without a capture or a
+//     pawn's move, or the same position earlier in the line, once is enough. A
+//     mate comes before both clocks;
+//   - at depth 0, out of check: its quiescence value, this being the first
+//     ply. In check it is searched as at depth 1;
+//   - with no legal move: mated, or 0 for stalemate;
+//   - else the best over all legal moves of minus the value of the position
+//     after the move, a ply less deep.
+// The quiescence value is 0 where neither side can mate; mated or 0 with no
+// legal move; in check the best over all legal moves of minus the quiescence
+// value after it; else the best of the static score and of minus the
+// quiescence value after each move worth trying. Worth trying are captures,
+// promotions to any piece and, at the first ply alone, quiet moves that give
+// check; but no move after which the piece moved can be taken for more than
+// the move won: where the exchange value of its square (facts/exchange.h) is
+// above what was captured and what a promotion added. Clocks and repetitions
+// are not looked at.
+//
+// Shortcuts (SearchLimits::shortcuts) reach deeper with the same nodes and give
+// up exactness: cut-offs by the table, null moves, reductions.
 //
 //   SearchLimits limits;
 //   limits.nodes = 20000;
