@@ -75,6 +75,11 @@ class Searcher {
     }
     result.line = best;
     result.nodes = nodes_;
+    // Whoever may claim a draw is not worse off than that.
+    if (IsFiftyMoveClaim(root_)) {
+      score = root_.side_to_move() == Side::kWhite ? std::max(score, 0)
+                                                   : std::min(score, 0);
+    }
     if (std::abs(score) >= kMateInRange) {
       const int plies = kMate - std::abs(score);
       result.mate_in = (plies + 1) / 2 * (score > 0 ? 1 : -1);

@@ -74,7 +74,9 @@ struct SearchResult {
 
 // Searches the position. A mated or stalemated one, or a drawn one by rule
 // (dead, or seventy-five moves), is answered at once with an empty line; so is
-// one whose only legal move is excluded.
+// one whose only legal move is excluded. Where the side to move may claim a
+// draw by the fifty-move rule, it is never worse off than 0; the line is what
+// it plays if it does not claim.
 SearchResult Search(const Position& position, const Weights& weights,
                     const SearchLimits& limits);
 
