@@ -113,7 +113,7 @@ TEST(Shortcuts, ChangeLittle) {
             << ", another move " << another_move << '\n';
   EXPECT_LE(another_score, compared * 40 / 100);
   EXPECT_LE(far, compared * 8 / 100);
-  EXPECT_LE(another_move, compared * 40 / 100);
+  EXPECT_LE(another_move, compared * 25 / 100);
 }
 
 }  // namespace
