@@ -105,15 +105,17 @@ OrderedMoves::OrderedMoves(const Position& position, const MoveList& moves,
 }
 
 OrderedMoves::OrderedMoves(const Position& position, const MoveList& moves,
-                           const CheckingSquares* checks)
+                           Move table_move, const CheckingSquares* checks)
     : moves_(moves) {
   for (std::size_t i = 0; i < moves.size(); ++i) {
     const Move move = moves[i];
-    if (IsTactical(position, move)) {
-      Add(i, TacticalRank(position, move));
-    } else if (checks != nullptr && checks->MayCheck(position, move)) {
-      Add(i, 0);
+    const bool tactical = IsTactical(position, move);
+    if (!tactical && (checks == nullptr || !checks->MayCheck(position, move))) {
+      continue;
     }
+    Add(i, move == table_move ? kTableRank
+           : tactical         ? TacticalRank(position, move)
+                              : 0);
   }
 }
 

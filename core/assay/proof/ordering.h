@@ -48,8 +48,8 @@ class OrderedMoves {
   OrderedMoves(const Position& position, const MoveList& moves, Move table_move,
                const QuietMemory& memory, int ply);
   // Captures and promotions alone, by what they win; where `checks` is given,
-  // then quiet moves that may give check.
-  OrderedMoves(const Position& position, const MoveList& moves,
+  // then quiet moves that may give check. Of these, too, the table's is first.
+  OrderedMoves(const Position& position, const MoveList& moves, Move table_move,
                const CheckingSquares* checks);
 
   // The next best; null after the last.

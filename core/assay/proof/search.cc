@@ -35,23 +35,23 @@ constexpr std::uint64_t kCancelEvery = 256;
 //
 // A null move is searched this much shallower, a ply more from kDeepNull on.
 constexpr int kNullReduction = 2;
-constexpr int kDeepNull = 6;
+constexpr int kDeepNull = 5;
 // Piece moves that make having to move a burden no more.
 constexpr int kLeastPieceMoves = 4;
 // Quiet moves from this one on are first tried a ply shallower, from
 // kReduceMoreFrom on two.
-constexpr int kReduceFrom = 3;
-constexpr int kReduceMoreFrom = 10;
+constexpr int kReduceFrom = 2;
+constexpr int kReduceMoreFrom = 8;
 constexpr int kLeastReducedDepth = 3;
 // With so few plies left, a static score this much a ply above the window will
 // stay above it.
 constexpr int kSafeDepth = 3;
-constexpr Centipawns kSafeMargin = 90;
+constexpr Centipawns kSafeMargin = 70;
 // With so few plies left, quiet moves are not tried where the static score is
 // this much below the window, nor after the first ones.
-constexpr int kHopelessDepth = 2;
-constexpr Centipawns kHopelessMargin[kHopelessDepth + 1] = {0, 150, 300};
-constexpr int kQuietTries[kHopelessDepth + 1] = {0, 8, 14};
+constexpr int kHopelessDepth = 3;
+constexpr Centipawns kHopelessMargin[kHopelessDepth + 1] = {0, 120, 220, 350};
+constexpr int kQuietTries[kHopelessDepth + 1] = {0, 6, 10, 18};
 // A capture in quiescence must bring the static score this near the window.
 constexpr Centipawns kCaptureMargin = 150;
 // Without a move from the table, deep nodes are searched a ply shallower: what
@@ -60,7 +60,7 @@ constexpr int kLeastUnguidedDepth = 4;
 // Mates in so many moves are looked for by trying everything before the search,
 // and shorter ones than it found after it, each within a share of the nodes.
 constexpr int kScanned = 3;
-constexpr std::uint64_t kScanShare = 8;
+constexpr std::uint64_t kScanShare = 12;
 // Half the first window of an iteration, around the score of the one before.
 constexpr Centipawns kHalfWindow = 40;
 constexpr int kLeastWindowDepth = 4;
@@ -465,7 +465,7 @@ class Searcher {
       return TryQuietly(node, evasions);
     }
     const CheckingSquares checks(position);
-    OrderedMoves worth(position, moves, first ? &checks : nullptr);
+    OrderedMoves worth(position, moves, known.move, first ? &checks : nullptr);
     return TryQuietly(node, worth);
   }
 
