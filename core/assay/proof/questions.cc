@@ -11,7 +11,7 @@ namespace {
 
 // A side that misses this much has missed a minor piece, give or take the
 // small change of position.
-constexpr Centipawns kMissedPiece = 220;
+constexpr Centipawns kMissedPiece = 200;
 
 Position Played(const Position& position, const std::vector<Move>& line) {
   Position at = position;
