@@ -29,7 +29,10 @@
 // are not looked at.
 //
 // Shortcuts (SearchLimits::shortcuts) reach deeper with the same nodes and give
-// up exactness: cut-offs by the table, null moves, reductions.
+// up exactness: cut-offs by the table, null moves, reductions, moves left out
+// near the leaves. To make up for it, mates in up to three are first looked for
+// by trying everything (mate_scan.h), within a share of the nodes; and where
+// the budget ends inside an iteration, what it has found by then counts.
 //
 //   SearchLimits limits;
 //   limits.nodes = 20000;
@@ -58,7 +61,7 @@ struct SearchLimits {
   // Looked at every 256 nodes; when it turns true the search ends soon.
   const std::atomic<bool>* cancelled = nullptr;
   // Off for tests: a plain full-width search with quiescence at the leaves.
-  bool shortcuts = true;  // table cut-offs, reductions, null moves
+  bool shortcuts = true;
   // Not tried as a first move: what is best besides it? Null: all are tried.
   Move excluded;
 };
