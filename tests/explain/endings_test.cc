@@ -180,7 +180,7 @@ TEST(RookEndings, ReadPhilidorAsLessThanLucena) {
        assayer.Explain(philidor, StaticOnly()).ledger) {
     terms.emplace_back(Info(explained.entry.term).name);
   }
-  EXPECT_THAT(terms, ::testing::Contains("rook_ending"));
+  EXPECT_THAT(terms, ::testing::Contains("held_rook_ending"));
 }
 
 // King and pawn against king: the verdict is the table's. (The table is
