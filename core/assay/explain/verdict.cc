@@ -43,27 +43,6 @@ bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
   return false;
 }
 
-// Claims that the other side cannot win, however well it plays.
-bool HoldsForCertain(const Claim& claim) {
-  return claim.kind == ClaimKind::kPhilidor ||
-         claim.kind == ClaimKind::kVancura ||
-         claim.kind == ClaimKind::kQueenHeld ||
-         claim.kind == ClaimKind::kBishopHeld;
-}
-
-// Whether the side that the score favours cannot win for certain: what is known
-// of all positions outweighs what a bounded search sees.
-bool CannotWin(Side side, const std::vector<Reason>& reasons,
-               const ClaimTable& table) {
-  for (const Reason& reason : reasons) {
-    for (const std::uint32_t ref : reason.claims) {
-      const Claim& claim = table.claims()[ref];
-      if (HoldsForCertain(claim) && claim.side == Other(side)) return true;
-    }
-  }
-  return false;
-}
-
 int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
              const std::vector<Caution>& cautions) {
   Centipawns for_side[2] = {0, 0};
@@ -145,12 +124,11 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   for (const Reason& reason : reasons) Merge(reason.claims, verdict.claims);
   // Weights may be such that nothing counts; whose move it is always holds.
   if (verdict.claims.empty()) table.Add(ToMoveClaim(facts), verdict.claims);
-  const Side ahead = score_cp > 0 ? Side::kWhite : Side::kBlack;
-  const int step = CannotWin(ahead, reasons, table) ? 0 : VerdictStep(score_cp);
+  const int step = VerdictStep(score_cp);
   if (step == 0) {
     verdict.nag = EqualNag(facts, reasons, cautions);
   } else {
-    verdict.favours = ahead;
+    verdict.favours = step > 0 ? Side::kWhite : Side::kBlack;
     verdict.nag = kSlight + 2 * (std::abs(step) - 1) + Index(*verdict.favours);
   }
   verdict.text = verdict.nag == kDrawish && IsProvenDraw(reasons, table)

@@ -209,4 +209,11 @@ bool BlocksPawnOfOppositeBishop(const Facts& facts, Side side) {
          !Contains(facts.Attacked(attacker), bishop);
 }
 
+bool CannotWin(const Facts& facts, Side side) {
+  const Side defender = Other(side);
+  return IsPhilidor(facts, defender) || IsVancura(facts, defender) ||
+         HoldsQueen(facts, defender) ||
+         BlocksPawnOfOppositeBishop(facts, defender);
+}
+
 }  // namespace assay

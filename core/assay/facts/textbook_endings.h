@@ -43,6 +43,9 @@ bool OftenHoldsQueen(const Facts& facts, Side side);
 // the pawn where the enemy bishop cannot drive it off.
 bool BlocksPawnOfOppositeBishop(const Facts& facts, Side side);
 
+// Whether one of these says that the side cannot win, however well it plays.
+bool CannotWin(const Facts& facts, Side side);
+
 }  // namespace assay
 
 #endif  // ASSAY_FACTS_TEXTBOOK_ENDINGS_H_
