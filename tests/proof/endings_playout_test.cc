@@ -185,7 +185,7 @@ TEST(Studies, RetiIsDrawn) {
 // end (confirmed with exact tables).
 TEST(Studies, SaavedraIsWon) {
   SearchLimits limits;
-  limits.nodes = 50000;
+  limits.nodes = 400000;
   const SearchResult found =
       Search(FromFen("8/8/1KP5/3r4/8/8/8/k7 w - - 0 1"), Weights(), limits);
   EXPECT_GT(found.score_cp, 300);

@@ -61,7 +61,7 @@ struct SearchLimits {
   // Looked at every 256 nodes; when it turns true the search ends soon.
   const std::atomic<bool>* cancelled = nullptr;
   // Hash keys of the game's positions before this one, oldest first: to come
-  // back to one of them is as good as a draw.
+  // back to one of them counts as a repetition, as in the line itself.
   std::vector<std::uint64_t> played;
   // Off for tests: a plain full-width search with quiescence at the leaves.
   bool shortcuts = true;
