@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "assay/facts/textbook_endings.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
 
 namespace assay {
 namespace {
@@ -45,6 +47,16 @@ Proof ProveAfter(const Position& position, Move first, const Inquiry& inquiry) {
   return WithFirst(first, mover, Prove(next, inquiry));
 }
 
+// A side that can never win, as the textbooks know of every such position, has
+// no more than the count gives it, whatever a bounded search hopes for.
+void LimitByWhatIsKnown(const Position& position, const Inquiry& inquiry,
+                        Proof& proof) {
+  const Side ahead = proof.score_cp > 0 ? Side::kWhite : Side::kBlack;
+  if (proof.mate_in != 0 || !CannotWin(Facts(position), ahead)) return;
+  const Centipawns counted = ScoreOf(position, inquiry.weights);
+  if (std::abs(counted) < std::abs(proof.score_cp)) proof.score_cp = counted;
+}
+
 }  // namespace
 
 std::optional<Win> WinOf(const Position& position, Side side, Proof proof) {
@@ -77,6 +89,7 @@ Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
     proof.score_cp = proof.mate_in > 0 ? kMateScore : -kMateScore;
     proof.mate_in = 0;
   }
+  if (excluded.is_null()) LimitByWhatIsKnown(position, inquiry, proof);
   return proof;
 }
 

@@ -164,7 +164,8 @@ class Searcher {
 
   // One iteration, with a narrow window first where the score is expected.
   int Iterate(int depth) {
-    path_.assign(1, root_.hash());
+    path_ = limits_.played;
+    path_.push_back(root_.hash());
     if (limits_.shortcuts && depth >= kLeastWindowDepth &&
         std::abs(best_score_) < kMateInRange) {
       root_alpha_ = best_score_ - kHalfWindow;

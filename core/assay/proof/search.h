@@ -60,6 +60,9 @@ struct SearchLimits {
   int depth = kMostDepth;                    // full-width plies, at most
   // Looked at every 256 nodes; when it turns true the search ends soon.
   const std::atomic<bool>* cancelled = nullptr;
+  // Hash keys of the game's positions before this one, oldest first: to come
+  // back to one of them counts as a repetition, as in the line itself.
+  std::vector<std::uint64_t> played;
   // Off for tests: a plain full-width search with quiescence at the leaves.
   bool shortcuts = true;
   // Not tried as a first move: what is best besides it? Null: all are tried.
