@@ -16,6 +16,7 @@ import { cases as filesAndCentre } from './cases/files_centre.mjs';
 import { cases as king } from './cases/king.mjs';
 import { cases as pawns } from './cases/pawns.mjs';
 import { cases as pieces } from './cases/pieces.mjs';
+import { cases as textbook } from './cases/textbook.mjs';
 import { nameOf, parseFen, sideOf, kindOf } from './lib/board.mjs';
 import { attackersOf } from './lib/attacks.mjs';
 import { exchangeValue } from './lib/exchange.mjs';
@@ -30,7 +31,9 @@ import {
 import { positions } from './lib/sample.mjs';
 import { explain } from './lib/specimen.mjs';
 
-const cases = [...pawns, ...filesAndCentre, ...pieces, ...king, ...endings];
+const cases = [
+  ...pawns, ...filesAndCentre, ...pieces, ...king, ...endings, ...textbook,
+];
 
 for (const { name, fen, claim, expected } of cases) {
   test(name, () => {

@@ -57,6 +57,32 @@ TEST(ProvedSentences, HaveTrueClaims) {
   EXPECT_GE(told, 200);
 }
 
+// Endings that have a name, and basic mates.
+TEST(SentencesOfEndings, HaveTrueClaims) {
+  const Assayer assayer;
+  for (const char* text : {
+           "8/8/8/8/7K/8/pk6/3Q4 w - - 0 1",
+           "8/8/8/8/7K/8/p7/k2Q4 b - - 0 1",
+           "1K1k4/1P6/8/8/8/8/r7/2R5 w - - 0 1",
+           "4k3/7R/r7/3KP3/8/8/8/8 b - - 0 1",
+           "4k3/7R/4P3/3K4/8/8/8/1r6 w - - 0 1",
+           "R7/6k1/P3r3/8/8/8/5K2/8 w - - 0 1",
+           "8/8/4k3/8/4PK2/6B1/8/1b6 w - - 0 1",
+           "8/8/8/4k3/8/2KBN3/8/8 w - - 0 1",
+           "8/8/8/4k3/8/2KBB3/8/8 w - - 0 1",
+           "8/8/8/4k3/8/2K5/8/R7 w - - 0 1",
+           "4k3/8/3K4/4P3/8/8/8/8 w - - 0 1",
+           "1k6/8/K7/P7/8/8/8/8 w - - 0 1",
+           "8/4k3/8/4K3/4P3/8/8/8 w - - 0 1",
+           "8/4k3/8/4K3/4P3/8/8/8 b - - 0 1",
+           "8/8/8/P3k3/8/8/8/7K w - - 0 1",
+       }) {
+    const Position position = testing_support::FromFen(text);
+    Check(position, assayer);
+    Check(SwapColours(position), assayer);
+  }
+}
+
 // What is said must not depend on the weights being sensible.
 TEST(SentencesWithOddWeights, HaveTrueClaims) {
   Weights weights;

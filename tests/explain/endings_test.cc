@@ -28,6 +28,7 @@ constexpr int kDrawn = 10;
 constexpr int kWhiteSlight = 14;
 constexpr int kBlackSlight = 15;
 constexpr int kWhiteModerate = 16;
+constexpr int kWhiteCrushing = 20;
 
 Verdict VerdictOf(const Position& position) {
   return Assayer().Explain(position, StaticOnly()).verdict;
@@ -57,6 +58,16 @@ constexpr Fixture kNamedDraws[] = {
     {{"RookAgainstBishop"}, "Ke4 Rf4 v Ke6 Bc1"},
     {{"RookAgainstKnightNearItsKing"}, "Ke4 Rf4 v Ke6 Nc5"},
     {{"OppositeBishopsAndOnePawn"}, "Ke4 Bf3 e3 v Ke6 Bf6"},
+    // Checked with exact tables.
+    {{"QueenAgainstRooksPawn"}, "8/8/8/8/7K/8/pk6/3Q4 w - - 0 1"},
+    {{"QueenAgainstBishopsPawn"}, "8/8/8/8/7K/8/2pk4/Q7 w - - 0 1"},
+    // Philidor's defence, from memory, and its second stage; Vancura's, common
+    // practice (A. Vancura, 1924, from memory).
+    {{"Philidor"}, "4k3/7R/r7/3KP3/8/8/8/8 b - - 0 1"},
+    {{"PhilidorFromBehind"}, "4k3/7R/4P3/3K4/8/8/8/1r6 w - - 0 1"},
+    {{"Vancura"}, "R7/6k1/P3r3/8/8/1K6/8/8 w - - 0 1"},
+    // The king ahead of the pawn, out of the bishop's reach: common practice.
+    {{"OppositeBishopsBlockade"}, "Kf4 e4 Bg3 v Ke6 Bb1"},
 };
 
 class NamedDraws : public ::testing::TestWithParam<Fixture> {};
@@ -67,6 +78,15 @@ TEST_P(NamedDraws, AreSlightAtMost) {
   const int swapped = VerdictOf(SwapColours(position)).nag;
   EXPECT_LE(swapped, kBlackSlight);
   EXPECT_NE(swapped, kWhiteSlight);
+}
+
+// Search must not talk anybody out of what is known.
+TEST_P(NamedDraws, AreSlightAtMostWhenSearched) {
+  ExplainOptions options;
+  options.proof_nodes = 20000;
+  const Position position = FromPieces(GetParam().position);
+  const Verdict verdict = Assayer().Explain(position, options).verdict;
+  EXPECT_LE(verdict.nag, kWhiteSlight) << verdict.text;
 }
 
 INSTANTIATE_TEST_SUITE_P(Endings, NamedDraws, ::testing::ValuesIn(kNamedDraws),
@@ -133,7 +153,8 @@ INSTANTIATE_TEST_SUITE_P(Endings, Wins, ::testing::ValuesIn(kWins),
 // Hangs on a move or a tempo that a static score cannot see: it may be wrong
 // about the result, and must only not give the loser the win. (Saavedra's
 // position, a win with a pawn against a rook, is not among them: only the line
-// that wins can tell it from the many that are lost.)
+// that wins can tell it from the many that are lost; search must find it, see
+// tests/proof/endings_playout_test.cc.)
 struct Study : testing_support::Row {
   const char* position;
   Side loser;  // or who would be lost but for the draw
@@ -166,21 +187,118 @@ TEST_P(Studies, NeverFavourTheLoser) {
 INSTANTIATE_TEST_SUITE_P(Endings, Studies, ::testing::ValuesIn(kStudies),
                          testing_support::NameOfRow());
 
-// Philidor's defence on the third rank (from memory, not checked with a table)
-// is a draw, Lucena's position a win.
-TEST(RookEndings, ReadPhilidorAsLessThanLucena) {
-  const Position philidor = FromPieces("4k3/7R/r7/3KP3/8/8/8/8 b - - 0 1");
-  const Position lucena = FromPieces("1K1k4/1P6/8/8/8/8/r7/2R5 w - - 0 1");
-  const Assayer assayer;
-  EXPECT_GT(assayer.Score(lucena), assayer.Score(philidor));
-  EXPECT_LE(VerdictOf(philidor).nag, kWhiteModerate);
-  EXPECT_LE(VerdictOf(SwapColours(philidor)).nag, kWhiteModerate + 1);
-  std::vector<std::string> terms;
-  for (const ExplainedEntry& explained :
-       assayer.Explain(philidor, StaticOnly()).ledger) {
-    terms.emplace_back(Info(explained.entry.term).name);
+// What is said of endings with a name: the verdict, and the method that the
+// handbooks give (both common practice, from memory).
+struct Textbook : testing_support::Row {
+  const char* position;
+  bool won;  // for White; else drawn
+  std::vector<const char*> words;
+};
+
+const Textbook kTextbook[] = {
+    {{"Lucena"},
+     "1K1k4/1P6/8/8/8/8/r7/2R5 w - - 0 1",
+     true,
+     {"Lucena", "build the bridge", "the rook goes to the fourth rank"}},
+    {{"Philidor"},
+     "4k3/7R/r7/3KP3/8/8/8/8 b - - 0 1",
+     false,
+     {"Philidor", "stays on the sixth rank", "until the pawn steps there",
+      "checks from behind"}},
+    {{"PhilidorFromBehind"},
+     "4k3/7R/4P3/3K4/8/8/8/1r6 w - - 0 1",
+     false,
+     {"Philidor", "no shelter", "from behind"}},
+    {{"Vancura"},
+     "R7/6k1/P3r3/8/8/1K6/8/8 w - - 0 1",
+     false,
+     {"Vancura", "from the side"}},
+    {{"QueenAgainstPawn"},
+     "8/8/8/8/7K/8/pk6/3Q4 w - - 0 1",
+     false,
+     {"cannot win", "stalemate", "too far away"}},
+    {{"OppositeBishops"},
+     "8/8/4k3/8/4PK2/6B1/8/1b6 w - - 0 1",
+     false,
+     {"opposite colours", "in the pawn's way"}},
+    {{"BishopAndKnight"},
+     "8/8/8/4k3/8/2KBN3/8/8 w - - 0 1",
+     true,
+     {"driven to h1 or a8"}},
+    {{"DarkBishopAndKnight"},
+     "8/8/8/4k3/8/2K1B1N1/8/8 w - - 0 1",
+     true,
+     {"driven to a1 or h8"}},
+    {{"TwoBishops"}, "8/8/8/4k3/8/2KBB3/8/8 w - - 0 1", true, {"a corner"}},
+    {{"Rook"}, "8/8/8/4k3/8/2K5/8/R7 w - - 0 1", true, {"the edge"}},
+    {{"OutsideTheSquare"},
+     "8/8/8/P3k3/8/8/8/7K w - - 0 1",
+     true,
+     {"wins by force", "outside its square"}},
+    {{"KeySquare"},
+     "4k3/8/3K4/4P3/8/8/8/8 b - - 0 1",
+     true,
+     {"wins by force", "king on d6 stands on a key square"}},
+    {{"Opposition"},
+     "8/4k3/8/4K3/4P3/8/8/8 b - - 0 1",
+     true,
+     {"wins by force", "White's king on e5 has the opposition"}},
+    {{"OppositionHeld"},
+     "8/4k3/8/4K3/4P3/8/8/8 w - - 0 1",
+     false,
+     {"drawn", "Black's king has the opposition"}},
+    {{"RookPawn"},
+     "1k6/8/K7/P7/8/8/8/8 w - - 0 1",
+     false,
+     {"drawn", "holds the corner"}},
+};
+
+class TextbookEndings : public ::testing::TestWithParam<Textbook> {};
+
+TEST_P(TextbookEndings, SayResultAndMethod) {
+  const Textbook& row = GetParam();
+  const Explanation explanation = Assayer().Explain(FromPieces(row.position));
+  if (row.won) {
+    EXPECT_EQ(explanation.verdict.favours, Side::kWhite);
+    EXPECT_EQ(explanation.verdict.nag, kWhiteCrushing);
+  } else {
+    EXPECT_EQ(explanation.verdict.nag, kDrawn) << explanation.verdict.text;
   }
-  EXPECT_THAT(terms, ::testing::Contains("rook_ending"));
+  std::string said;
+  for (const Reason& reason : explanation.reasons) said += reason.text;
+  for (const char* words : row.words) {
+    EXPECT_THAT(said, ::testing::HasSubstr(words));
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Endings, TextbookEndings,
+                         ::testing::ValuesIn(kTextbook),
+                         testing_support::NameOfRow());
+
+// A rule that is given as the reason agrees with the table, wherever it is.
+TEST(KingAndPawn, ReasonsAgreeWithTheTable) {
+  const Assayer assayer;
+  int seen = 0;
+  int reasons = 0;
+  testing_support::ForEachKingAndPawn(
+      [&](const testing_support::KingAndPawn& placement) {
+        if (seen++ % 37 != 0 || ::testing::Test::HasFailure()) return;
+        const std::optional<Position> position =
+            testing_support::PositionOf(placement);
+        if (!position.has_value()) return;
+        const bool won = LookUpKpk(*position)->won;
+        for (const Reason& reason : assayer.Explain(*position).reasons) {
+          const bool wins =
+              reason.text.find("outside its square") != std::string::npos ||
+              reason.text.find("key square") != std::string::npos;
+          const bool draws =
+              reason.text.find("holds the corner") != std::string::npos;
+          if (wins || draws) ++reasons;
+          EXPECT_FALSE(wins && !won) << ::testing::PrintToString(*position);
+          EXPECT_FALSE(draws && won) << ::testing::PrintToString(*position);
+        }
+      });
+  EXPECT_GT(reasons, 3000);
 }
 
 // King and pawn against king: the verdict is the table's. (The table is

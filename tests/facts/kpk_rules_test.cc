@@ -12,6 +12,7 @@
 
 #include "assay/facts/endings.h"
 #include "assay/facts/kpk.h"
+#include "assay/facts/textbook_endings.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
 #include "tests/support/king_and_pawn.h"
@@ -135,10 +136,15 @@ Bitboard KeySquares(Square pawn) {
 }
 
 TEST(KpkRules, KingOnAKeySquareWins) {
-  const Tallies tallies = TalliesOf([](const KingAndPawn& placement, auto&) {
-    return !IsRookPawn(placement.pawn) &&
-           Contains(KeySquares(placement.pawn), placement.king);
-  });
+  const Tallies tallies =
+      TalliesOf([](const KingAndPawn& placement, const Position& position) {
+        const bool speaks =
+            !IsRookPawn(placement.pawn) &&
+            Contains(KeySquares(placement.pawn), placement.king);
+        EXPECT_EQ(IsOnKeySquare(Facts(position), Side::kWhite), speaks)
+            << NameOf(placement);
+        return speaks;
+      });
   EXPECT_EQ(tallies.white_moves, (Tally{8540, 0, 0, 0}));
   EXPECT_EQ(tallies.black_moves, (Tally{8134, 510, 4, 0}));
 }

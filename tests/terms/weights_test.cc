@@ -157,6 +157,8 @@ constexpr const char* kWithEveryWeight[] = {
     "Kg1 Bh7 f2 v Kg7 Rh8 f7 g6",
     "Kg1 f2 g2 h2 v Kg8 Qh4 Ng4 Re8",
     "Ke6 e5 v Ke8",
+    "Kb8 b7 Rc1 v Kd8 Ra2",
+    "Kc3 Bd3 Ne3 v Kd6",
 };
 
 TEST(EveryWeight, ChangesAScore) {

@@ -14,7 +14,12 @@ namespace assay {
 namespace {
 
 // The best line as far as a change of the ledger is looked for in it.
-constexpr std::size_t kMostPlies = 5;
+constexpr std::size_t kFewPlies = 5;
+constexpr std::size_t kMostPlies = 8;
+
+// A win that the count does not see, or that no count could hide.
+constexpr Centipawns kMoreThanCounted = 40;
+constexpr int kPlainGain = 300;
 
 std::string WinSentence(const Proved& proved, const std::string& move,
                         Advice& advice, ClaimTable& table) {
@@ -23,7 +28,12 @@ std::string WinSentence(const Proved& proved, const std::string& move,
   Win win{proof, proof.line, std::nullopt};
   if (!win.mates()) {
     win.spoils = FindSpoils(proved.position, proof.line, side);
-    if (!win.spoils.has_value()) return "";
+    const Centipawns more =
+        ScoreFor(proof, side) - Sign(side) * proved.static_cp;
+    if (!win.spoils.has_value() ||
+        (more < kMoreThanCounted && win.spoils->gain < kPlainGain)) {
+      return "";
+    }
   } else if (ScoreFor(proof, side) < 0) {
     return "";
   }
@@ -35,40 +45,23 @@ std::string WinSentence(const Proved& proved, const std::string& move,
   return move + " wins " + told.what + ".";
 }
 
-// As much of the line as settles what its first move begins: no exchange is
-// left half done, no check unanswered.
-std::vector<Move> SettledPart(const Position& position,
-                              const std::vector<Move>& line) {
-  const auto captures = [](const Position& at, Move move) {
-    return !at.At(move.to()).empty();
-  };
-  std::vector<Move> part;
-  Position at = position;
-  for (const Move move : line) {
-    const bool settled = !part.empty() && !at.InCheck() && !captures(at, move);
-    if (settled || part.size() == kMostPlies) break;
-    part.push_back(move);
-    at = at.After(move);
-  }
-  return part;
-}
-
 std::string ChangeSentence(const Proved& proved, const std::string& move,
                            Advice& advice, ClaimTable& table) {
   const Side side = proved.position.side_to_move();
-  std::vector<Move> line = SettledPart(proved.position, proved.proof.line);
-  for (int longer = 0; longer < 2; ++longer) {
+  for (const std::size_t least : {std::size_t{1}, kFewPlies}) {
+    const std::vector<Move> line =
+        SettledPart(proved.position, proved.proof.line, least, kMostPlies);
+    if (line.empty()) continue;
     const auto change = FindChange(proved.position, proved.reasons, side, line,
                                    proved.weights, table);
-    if (change.has_value()) {
-      Merge(change->claims, advice.claims);
-      const std::string text =
-          line.size() == 1 ? move : LineText(proved.position, line);
-      return text + " gives " + Name(side) + " " + change->phrase + ".";
-    }
-    line = proved.proof.line;
-    line.resize(std::min(kMostPlies, line.size()));
+    if (!change.has_value()) continue;
+    Merge(change->claims, advice.claims);
+    const std::string text =
+        line.size() == 1 ? move : LineText(proved.position, line);
+    return text + " gives " + Name(side) + " " + change->phrase + ".";
   }
+  std::vector<Move> line = proved.proof.line;
+  line.resize(std::min(kFewPlies, line.size()));
   table.Add(LineClaim(proved.position, side, line), advice.claims);
   return "Search prefers " + LineText(proved.position, line) + ".";
 }

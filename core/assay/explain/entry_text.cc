@@ -312,6 +312,15 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
     }
     case TermId::kExactResult:
       return "the exact result";
+    case TermId::kLoneKing:
+      return "a lone king to mate";
+    case TermId::kLucena:
+      return "Lucena's position";
+    case TermId::kHeldQueen:
+      return "a pawn that holds the queen";
+    case TermId::kHeldRookEnding:
+      return claims.Has(ClaimKind::kPhilidor) ? "Philidor's defence"
+                                              : "Vancura's defence";
     case TermId::kWrongBishop:
       return "a bishop that does not control the corner";
     case TermId::kOppositeBishops:

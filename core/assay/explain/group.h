@@ -34,6 +34,10 @@ std::string PhraseOf(Topic topic, const Group& group);
 // The group as a sentence, with squares.
 std::string SentenceOf(Topic topic, const Group& group);
 
+// The same for Topic::kEnding (ending_sentences.cc).
+std::string EndingPhrase(const Group& group);
+std::string EndingSentence(const Group& group);
+
 }  // namespace assay
 
 #endif  // ASSAY_EXPLAIN_GROUP_H_

@@ -51,4 +51,19 @@ Position AfterLine(const Position& position, const std::vector<Move>& line) {
   return at;
 }
 
+std::vector<Move> SettledPart(const Position& position,
+                              const std::vector<Move>& line, std::size_t least,
+                              std::size_t most) {
+  std::vector<Move> part;
+  Position at = position;
+  for (const Move move : line) {
+    const bool settled = !at.InCheck() && at.At(move.to()).empty();
+    if (part.size() >= least && settled) return part;
+    if (part.size() == most) return {};
+    part.push_back(move);
+    at = at.After(move);
+  }
+  return part;
+}
+
 }  // namespace assay

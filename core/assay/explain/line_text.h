@@ -25,6 +25,13 @@ std::string UnitsText(const Position& position, Bitboard squares);
 // The position after the moves, a null move being a pass.
 Position AfterLine(const Position& position, const std::vector<Move>& line);
 
+// The first moves of the line, at least so many where it has them, up to where
+// nothing is left half done: no capture follows, and no check is unanswered.
+// Empty where that takes more than `most`.
+std::vector<Move> SettledPart(const Position& position,
+                              const std::vector<Move>& line, std::size_t least,
+                              std::size_t most);
+
 }  // namespace assay
 
 #endif  // ASSAY_EXPLAIN_LINE_TEXT_H_

@@ -12,7 +12,8 @@ namespace assay {
 namespace {
 
 // As much of a line as a reader follows where nothing concrete falls.
-constexpr std::size_t kMostPlies = 8;
+constexpr std::size_t kFewPlies = 6;
+constexpr std::size_t kMostPlies = 10;
 
 Caution MateCaution(const Proved& proved, Side side, ClaimTable& table) {
   const Win win{proved.proof, proved.proof.line, std::nullopt};
@@ -88,8 +89,11 @@ std::vector<Move> LeadWithProof(const Proved& proved, ClaimTable& table,
         proof.line.begin(),
         proof.line.begin() + static_cast<std::ptrdiff_t>(spoils->shown_plies));
   } else {
-    line = proof.line;
-    if (line.size() > kMostPlies) line.resize(kMostPlies);
+    line = SettledPart(proved.position, proof.line, kFewPlies, kMostPlies);
+    if (line.empty()) {
+      line = proof.line;
+      line.resize(std::min(kFewPlies, line.size()));
+    }
     caution = LineCaution(proved, side, line, table);
   }
   caution.leads = true;

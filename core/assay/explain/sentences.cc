@@ -400,35 +400,6 @@ std::string KingActivitySentence(const Group& group) {
          ".";
 }
 
-std::string EndingSentence(const Group& group) {
-  const Entry& entry = group.entries.front()->entry;
-  const std::string ahead = Name(entry.side);
-  switch (entry.term) {
-    case TermId::kExactResult:
-      return entry.value_cp * Sign(entry.side) > 0
-                 ? ahead + "'s pawn wins by force."
-                 : "The pawn cannot be forced through: the ending is drawn.";
-    case TermId::kWrongBishop:
-      return "A draw: " + ahead +
-             "'s bishop does not control the promotion square, and the enemy "
-             "king holds the corner.";
-    case TermId::kOppositeBishops:
-      return "Bishops of opposite colours make the ending drawish.";
-    case TermId::kRookEnding:
-      return "Rook endings with so little between the sides are often drawn.";
-    case TermId::kBlockedPosition:
-      return "Everything is blocked: neither king can get at a pawn.";
-    case TermId::kTooLittleToWin:
-      if (group.facts.Pawns(entry.side).pawns != 0) {
-        return ahead +
-               " has only rook pawns, and the enemy king holds their corner.";
-      }
-      return ahead + " has no pawns and too little more to win with.";
-    default:
-      return "Neither side can mate with what is left.";
-  }
-}
-
 // --- king, space ---
 
 // A moved flank pawn goes without saying where its file already lacks shelter,
@@ -519,8 +490,7 @@ std::string PhraseOf(Topic topic, const Group& group) {
     case Topic::kEnding:
       break;
   }
-  return group.Good(group.favours()).empty() ? "drawing chances"
-                                             : "a won ending";
+  return EndingPhrase(group);
 }
 
 std::string SentenceOf(Topic topic, const Group& group) {

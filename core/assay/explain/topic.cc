@@ -63,8 +63,12 @@ Topic TopicOf(TermId term) {
       return Topic::kDevelopment;
     case TermId::kTempo:
       return Topic::kMove;
+    case TermId::kLoneKing:
     case TermId::kExactResult:
+    case TermId::kLucena:
     case TermId::kWrongBishop:
+    case TermId::kHeldQueen:
+    case TermId::kHeldRookEnding:
     case TermId::kOppositeBishops:
     case TermId::kRookEnding:
     case TermId::kTooLittleToWin:

@@ -30,7 +30,8 @@ constexpr Centipawns kUnclearWeight = 120;
 // A claim that the game is drawn with best play, whatever else was counted.
 bool ProvesADraw(const Claim& claim) {
   return (claim.kind == ClaimKind::kExact && claim.count == 0) ||
-         claim.kind == ClaimKind::kWrongBishop;
+         claim.kind == ClaimKind::kWrongBishop ||
+         claim.kind == ClaimKind::kQueenHeld;
 }
 
 bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {

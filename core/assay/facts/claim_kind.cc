@@ -80,10 +80,13 @@ constexpr const char* kNames[kClaimKinds] = {
     "OVERLOADED",
     "BACK_RANK",
     "NO_LEGAL_MOVE",
-    "",
-    "",
-    "",
+    "KEY_SQUARES",
+    "LUCENA",
+    "PHILIDOR",
     "SOLE_GUARD",
+    "VANCURA",
+    "QUEEN_HELD",
+    "BISHOP_HELD",
 };
 
 }  // namespace

@@ -86,10 +86,16 @@ enum class ClaimKind : std::uint8_t {
   kOverloaded = 73,
   kBackRank = 74,
   kNoLegalMove = 75,
+  kKeySquares = 76,
+  kLucena = 77,
+  kPhilidor = 78,
   kSoleGuard = 79,
+  kVancura = 80,
+  kQueenHeld = 81,
+  kBishopHeld = 82,
 };
 
-inline constexpr int kClaimKinds = 80;
+inline constexpr int kClaimKinds = 83;
 
 // "DOUBLED", "HALF_OPEN_FILE", ...: the contract's name without its prefix.
 const char* Name(ClaimKind kind);

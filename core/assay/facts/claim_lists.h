@@ -23,6 +23,7 @@ void AddCentreClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddPieceClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddKingClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims);
+void AddTextbookClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddSiegeClaims(const Facts& facts, std::vector<Claim>& claims);
 
 }  // namespace assay

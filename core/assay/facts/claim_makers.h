@@ -76,7 +76,17 @@ Claim ToMoveClaim(const Facts& facts);
 Claim NoLegalMoveClaim(const Facts& facts);
 // The result with best play, where there are just two kings and one pawn.
 Claim ExactClaim(const Facts& facts);
+Claim OppositionClaim(const Facts& facts, Side side);
 Claim KingDistanceClaim(const Facts& facts, Side side, Square square);
+
+// Endings with a name (textbook_claims.cc): each where its fact holds, for the
+// side that the fact is about.
+Claim KeySquaresClaim(const Facts& facts, Side side);
+Claim LucenaClaim(const Facts& facts, Side side);
+Claim PhilidorClaim(const Facts& facts, Side side);
+Claim VancuraClaim(const Facts& facts, Side side);
+Claim QueenHeldClaim(const Facts& facts, Side side);
+Claim BishopHeldClaim(const Facts& facts, Side side);
 
 // Lines (line_claims.cc).
 

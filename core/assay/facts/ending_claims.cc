@@ -33,6 +33,13 @@ Claim ExactClaim(const Facts& facts) {
   return claim;
 }
 
+Claim OppositionClaim(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  Claim claim = SquaresClaim(ClaimKind::kOpposition, side, 0);
+  claim.squares = {position.King(side), position.King(Other(side))};
+  return claim;
+}
+
 void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims) {
   const Position& position = facts.position();
   if (IsInsufficientMaterial(position)) claims.push_back(InsufficientClaim());
@@ -50,9 +57,7 @@ void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims) {
       claims.push_back(SquaresClaim(ClaimKind::kSquareRule, side, pawns));
     }
     if (HasOpposition(facts, side)) {
-      Claim claim = SquaresClaim(ClaimKind::kOpposition, side, 0);
-      claim.squares = {position.King(side), position.King(Other(side))};
-      claims.push_back(claim);
+      claims.push_back(OppositionClaim(facts, side));
     }
     for (const Side owner : kSides) {
       for (const Square pawn : Each(facts.Pawns(owner).passed)) {
@@ -73,6 +78,7 @@ std::vector<Claim> AllClaims(const Facts& facts) {
   AddPieceClaims(facts, claims);
   AddKingClaims(facts, claims);
   AddEndingClaims(facts, claims);
+  AddTextbookClaims(facts, claims);
   AddSiegeClaims(facts, claims);
   return claims;
 }

@@ -42,6 +42,37 @@ bool HasOpposition(const Facts& facts, Side side) {
   return Line(own, enemy) != 0 && KingDistance(own, enemy) % 2 == 0;
 }
 
+bool HasDirectOpposition(const Facts& facts, Side side) {
+  const Square own = facts.position().King(side);
+  const Square enemy = facts.position().King(Other(side));
+  return FileOf(own) == FileOf(enemy) && KingDistance(own, enemy) == 2 &&
+         facts.position().side_to_move() != side;
+}
+
+bool CanMateLoneKing(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  if (HasMany(position.Pieces(Other(side))) ||
+      position.Pieces(PieceKind::kPawn) != 0) {
+    return false;
+  }
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop);
+  return (facts.Own(side, PieceKind::kQueen) |
+          facts.Own(side, PieceKind::kRook)) != 0 ||
+         (bishops != 0 && facts.Own(side, PieceKind::kKnight) != 0) ||
+         ((bishops & kLightSquares) != 0 && (bishops & kDarkSquares) != 0);
+}
+
+Bitboard MatingCorners(const Facts& facts, Side side) {
+  constexpr Bitboard kCorners = Bit(kA1) | Bit(kH1) | Bit(kA8) | Bit(kH8);
+  if ((facts.Own(side, PieceKind::kQueen) |
+       facts.Own(side, PieceKind::kRook)) != 0) {
+    return kCorners;
+  }
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop);
+  return ((bishops & kLightSquares) != 0 ? kCorners & kLightSquares : 0) |
+         ((bishops & kDarkSquares) != 0 ? kCorners & kDarkSquares : 0);
+}
+
 namespace {
 
 // All squares that the side's king can ever reach while no pawn moves.

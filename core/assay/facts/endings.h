@@ -18,6 +18,18 @@ bool PassesSquareRule(const Facts& facts, Side side);
 // squares between, and the side is not to move.
 bool HasOpposition(const Facts& facts, Side side);
 
+// The side has no pawns but pieces that can force mate (a queen, a rook, bishops
+// of both colours, or bishop and knight), and the enemy a king alone.
+bool CanMateLoneKing(const Facts& facts, Side side);
+
+// The corners where they can mate: those of the bishop's colour for bishop and
+// knight, else all.
+Bitboard MatingCorners(const Facts& facts, Side side);
+
+// The direct opposition: the kings on one file with one square between, the
+// side not to move.
+bool HasDirectOpposition(const Facts& facts, Side side);
+
 // Kings and pawns alone, every pawn rammed, no pawn able to capture, and no
 // king able to reach an enemy pawn over squares that no enemy pawn guards:
 // nothing can change any more.

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "assay/proof/checking_squares.h"
 #include "assay/rules/move.h"
 #include "assay/rules/position.h"
 
@@ -17,7 +18,9 @@ class QuietMemory {
  public:
   static constexpr int kPlies = 128;
 
+  // The move cut off; the quiet moves before it did not.
   void NoteCutoff(Side side, Move move, int ply, int depth);
+  void NoteFailure(Side side, Move move, int depth);
   int Rank(Side side, Move move, int ply) const;
 
  private:
@@ -26,26 +29,41 @@ class QuietMemory {
   std::array<std::array<std::int32_t, kFromTo>, 2> history_{};
 };
 
-// Moves with their ranks, taken best first.
+// Captures and promotions.
+bool IsTactical(const Position& position, Move move);
+
+// What the move takes, and adds by promoting, in exchange values.
+int Gain(const Position& position, Move move);
+
+// Whether the piece moved can be taken for more than the move gained; `next`
+// is the position after the move.
+bool LosesMaterial(const Position& position, const Position& next, Move move);
+
+// Moves with their ranks, taken best first. The list must outlive it.
 class OrderedMoves {
  public:
   // The table's move, then captures and promotions by what they win, then
-  // quiet moves by memory. Equal ranks keep the generator's order.
+  // quiet moves by memory, then captures that lose material. Equal ranks keep
+  // the generator's order.
   OrderedMoves(const Position& position, const MoveList& moves, Move table_move,
                const QuietMemory& memory, int ply);
+  // Captures and promotions alone, by what they win; where `checks` is given,
+  // then quiet moves that may give check. Of these, too, the table's is first.
+  OrderedMoves(const Position& position, const MoveList& moves, Move table_move,
+               const CheckingSquares* checks);
 
   // The next best; null after the last.
   Move Next();
 
  private:
-  std::array<Move, MoveList::kCapacity> moves_;
-  std::array<std::int32_t, MoveList::kCapacity> ranks_;
+  void Add(std::size_t index, std::int32_t rank);
+
+  const MoveList& moves_;
+  // Rank, then what puts earlier moves first, then the index in the list.
+  std::array<std::uint64_t, MoveList::kCapacity> keys_;
   std::size_t size_ = 0;
   std::size_t next_ = 0;
 };
-
-// Captures and promotions.
-bool IsTactical(const Position& position, Move move);
 
 }  // namespace assay
 

@@ -3,15 +3,17 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "assay/facts/textbook_endings.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
 
 namespace assay {
 namespace {
 
 // A side that misses this much has missed a minor piece, give or take the
 // small change of position.
-constexpr Centipawns kMissedPiece = 220;
+constexpr Centipawns kMissedPiece = 200;
 
 Position Played(const Position& position, const std::vector<Move>& line) {
   Position at = position;
@@ -29,6 +31,16 @@ Proof WithFirst(Move first, Side mover, Proof proof) {
   }
   proof.line.insert(proof.line.begin(), first);
   return proof;
+}
+
+// A side that can never win, as the textbooks know of every such position, has
+// no more than the count gives it, whatever a bounded search hopes for.
+void LimitByWhatIsKnown(const Position& position, const Inquiry& inquiry,
+                        Proof& proof) {
+  const Side ahead = proof.score_cp > 0 ? Side::kWhite : Side::kBlack;
+  if (proof.mate_in != 0 || !CannotWin(Facts(position), ahead)) return;
+  const Centipawns counted = ScoreOf(position, inquiry.weights);
+  if (std::abs(counted) < std::abs(proof.score_cp)) proof.score_cp = counted;
 }
 
 }  // namespace
@@ -63,6 +75,7 @@ Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
     proof.score_cp = proof.mate_in > 0 ? kMateScore : -kMateScore;
     proof.mate_in = 0;
   }
+  if (excluded.is_null()) LimitByWhatIsKnown(position, inquiry, proof);
   return proof;
 }
 

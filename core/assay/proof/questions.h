@@ -31,7 +31,9 @@ inline constexpr Centipawns kMateScore = 10000;
 Centipawns ScoreFor(const Proof& proof, Side side);
 
 // The score and best line of the position. A mate whose line does not reach it
-// is given as a score, so that every mate_in can be played through.
+// is given as a score, so that every mate_in can be played through; a side that
+// can never win (CannotWin, facts/textbook_endings.h) gets no more than the
+// count gives it.
 Proof Prove(const Position& position, const Inquiry& inquiry,
             Move excluded = Move());
 

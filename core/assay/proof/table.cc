@@ -1,16 +1,17 @@
 #include "assay/proof/table.h"
 
-#include <algorithm>
-
 namespace assay {
 namespace {
 
 constexpr std::uint64_t kLeast = 1024;
-constexpr std::uint64_t kMost = 262144;
+constexpr std::uint64_t kMost = 524288;
+
+// No quiescence entry of another position replaces one of this depth.
+constexpr int kWorthKeeping = 2;
 
 std::uint64_t SizeFor(std::uint64_t nodes) {
   std::uint64_t size = kLeast;
-  while (size < std::min(nodes, kMost)) size *= 2;
+  while (size < kMost && size / 2 < nodes) size *= 2;
   return size;
 }
 
@@ -26,8 +27,11 @@ const TableEntry* Table::Find(std::uint64_t key) const {
 
 void Table::Store(const TableEntry& entry) {
   TableEntry& slot = entries_[entry.key & mask_];
-  const bool keep = slot.bound != Bound::kNone && slot.key == entry.key &&
-                    slot.depth > entry.depth && entry.bound != Bound::kExact;
+  const bool same = slot.key == entry.key;
+  const bool keep =
+      slot.bound != Bound::kNone &&
+      (same ? slot.depth > entry.depth && entry.bound != Bound::kExact
+            : entry.depth <= 0 && slot.depth >= kWorthKeeping);
   if (!keep) slot = entry;
 }
 

@@ -9,6 +9,7 @@
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/kpk.h"
 #include "assay/facts/pieces.h"
+#include "assay/facts/textbook_endings.h"
 #include "assay/rules/draw.h"
 #include "assay/terms/sink.h"
 
@@ -23,6 +24,9 @@ constexpr int kSixteenths = 16;
 constexpr int kKeptOppositeBishops = 8;
 constexpr int kKeptRookEnding = 11;
 constexpr int kKeptTooLittle = 1;
+// What the textbooks hold for sure: a trace, so that a search still tells the
+// better side, or nothing where the other could win as little.
+constexpr int kKeptHeld = 1;
 // With more pieces than these, or queens, there is always an attack to hope
 // for.
 constexpr int kFewPieces = 2;
@@ -52,21 +56,28 @@ bool IsLevelRookEnding(const Facts& facts) {
   return std::abs(surplus) <= 1;
 }
 
-// Where rook pawns of one file would promote.
-Square PawnsCorner(const Facts& facts, Side side) {
+// Where the pawns, of one file, would promote.
+Square PromotionSquare(const Facts& facts, Side side) {
   const Square pawn = First(facts.Pawns(side).pawns);
   return Relative(side, MakeSquare(FileOf(pawn), 7));
+}
+
+// All pawns of the side are rook pawns of one file, and the enemy king stands
+// where they would promote, or beside it.
+bool HoldsPawnsCorner(const Facts& facts, Side side) {
+  const Bitboard pawns = facts.Pawns(side).pawns;
+  if (pawns == 0) return false;
+  if ((pawns & ~kFileA) != 0 && (pawns & ~kFileH) != 0) return false;
+  return KingDistance(facts.position().King(Other(side)),
+                      PromotionSquare(facts, side)) <= 1;
 }
 
 // Rook pawns of one file cannot win against a bare king that holds their
 // corner: exact for one to three of them, worked out backwards from the end.
 bool IsHeldByTheCorner(const Facts& facts, Side side) {
-  const Bitboard pawns = facts.Pawns(side).pawns;
-  if (pawns == 0 || PiecesWithoutKings(facts, side) != 0) return false;
-  if ((pawns & ~kFileA) != 0 && (pawns & ~kFileH) != 0) return false;
-  const Square king = facts.position().King(Other(side));
-  return facts.position().Pieces(Other(side)) == Bit(king) &&
-         KingDistance(king, PawnsCorner(facts, side)) <= 1;
+  return PiecesWithoutKings(facts, side) == 0 &&
+         !HasMany(facts.position().Pieces(Other(side))) &&
+         HoldsPawnsCorner(facts, side);
 }
 
 // The side has no pawn and not enough more than the other: two knights against
@@ -96,7 +107,7 @@ bool HasTooLittle(const Facts& facts, Side side) {
 bool IsHeldWrongBishop(const Facts& facts, Side side) {
   if (!HasWrongBishop(facts, side)) return false;
   return KingDistance(facts.position().King(Other(side)),
-                      PawnsCorner(facts, side)) <= 1;
+                      PromotionSquare(facts, side)) <= 1;
 }
 
 // Takes back all but `kept` sixteenths of the rest.
@@ -120,6 +131,30 @@ void AddMaterialClaims(const Facts& facts, Side side, Details& details) {
 
 }  // namespace
 
+// Says by which textbook rule the table's result holds, where one speaks.
+void AddKpkReasons(const Facts& facts, const KpkResult& result,
+                   Details& details) {
+  const Side side = result.pawn_side;
+  const Bitboard pawn = facts.Pawns(side).pawns;
+  if (result.won) {
+    if (PassesSquareRule(facts, side)) {
+      details.Add(SquaresClaim(ClaimKind::kSquareRule, side, pawn));
+      details.Add(
+          KingDistanceClaim(facts, Other(side), PromotionSquare(facts, side)));
+    }
+    if (IsOnKeySquare(facts, side)) details.Add(KeySquaresClaim(facts, side));
+  } else if (HoldsPawnsCorner(facts, side)) {
+    details.Add(
+        KingDistanceClaim(facts, Other(side), PromotionSquare(facts, side)));
+  }
+  // The opposition matters to a king before its pawn, and to who stops it.
+  const Side holder = result.won ? side : Other(side);
+  if (HasDirectOpposition(facts, holder) &&
+      Contains(FrontSpan(side, pawn), facts.position().King(side))) {
+    details.Add(OppositionClaim(facts, holder));
+  }
+}
+
 // King and pawn against king, by the table: a draw takes all back, a win is as
 // good as the queen that it will be, less the road to it.
 template <class Sink>
@@ -128,6 +163,7 @@ void AddExactResult(const Facts& facts, const Weights& weights,
   const auto describe = [&](Details& details) {
     details.Squares(facts.position().Occupied());
     details.Add(ExactClaim(facts));
+    AddKpkReasons(facts, result, details);
   };
   if (result.won) {
     sink.Add(TermId::kExactResult, result.pawn_side, weights.exact_win,
@@ -150,6 +186,15 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
       AddExactResult(facts, weights, *exact, sink);
       return;
     }
+  }
+  for (const Side side : kSides) {
+    if (!IsLucena(facts, side)) continue;
+    sink.Add(TermId::kLucena, side, weights.lucena, [&](Details& details) {
+      details.Squares(facts.position().Occupied());
+      details.Add(LucenaClaim(facts, side));
+      AddMaterialClaims(facts, side, details);
+    });
+    return;
   }
   const Centipawns rest = sink.score_cp();
   if (rest == 0) return;
@@ -174,8 +219,18 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
       details.Squares(pawns | bishop);
       details.Add(SquaresClaim(ClaimKind::kWrongBishop, side, pawns | bishop));
       details.Add(
-          KingDistanceClaim(facts, Other(side), PawnsCorner(facts, side)));
+          KingDistanceClaim(facts, Other(side), PromotionSquare(facts, side)));
     });
+  } else if (OftenHoldsQueen(facts, Other(better))) {
+    const bool certain = HoldsQueen(facts, Other(better));
+    TakeBack(TermId::kHeldQueen, certain ? 0 : kKeptHeld, sink,
+             [&](Details& details, Side side) {
+               details.Squares(all);
+               if (certain) details.Add(QueenHeldClaim(facts, Other(side)));
+               details.Add(KingDistanceClaim(
+                   facts, side, PromotionSquare(facts, Other(side))));
+               AddMaterialClaims(facts, side, details);
+             });
   } else if (HasTooLittle(facts, better)) {
     TakeBack(TermId::kTooLittleToWin, kKeptTooLittle, sink,
              [&](Details& details, Side side) {
@@ -184,18 +239,30 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
                AddMaterialClaims(facts, side, details);
                if (facts.Pawns(side).pawns != 0) {
                  details.Add(KingDistanceClaim(facts, Other(side),
-                                               PawnsCorner(facts, side)));
+                                               PromotionSquare(facts, side)));
                }
              });
   } else if (IsOppositeBishopEnding(facts)) {
-    TakeBack(TermId::kOppositeBishops, kKeptOppositeBishops, sink,
-             [&](Details& details, Side side) {
+    const bool held = BlocksPawnOfOppositeBishop(facts, Other(better));
+    TakeBack(TermId::kOppositeBishops, held ? kKeptHeld : kKeptOppositeBishops,
+             sink, [&](Details& details, Side side) {
                const Bitboard own = facts.Own(side, PieceKind::kBishop);
                const Bitboard enemy =
                    facts.Own(Other(side), PieceKind::kBishop);
                details.Squares(own | enemy);
                details.Add(
                    SquaresClaim(ClaimKind::kOppositeBishops, side, own, enemy));
+               if (held) details.Add(BishopHeldClaim(facts, Other(side)));
+             });
+  } else if (IsPhilidor(facts, Other(better)) ||
+             IsVancura(facts, Other(better))) {
+    TakeBack(TermId::kHeldRookEnding, kKeptHeld, sink,
+             [&](Details& details, Side side) {
+               details.Squares(all);
+               details.Add(IsPhilidor(facts, Other(side))
+                               ? PhilidorClaim(facts, Other(side))
+                               : VancuraClaim(facts, Other(side)));
+               AddMaterialClaims(facts, side, details);
              });
   } else if (IsLevelRookEnding(facts)) {
     TakeBack(TermId::kRookEnding, kKeptRookEnding, sink,

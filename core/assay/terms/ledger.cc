@@ -17,6 +17,7 @@ void AddAllThemes(const Facts& facts, const Weights& weights, Sink& sink) {
   AddDangers(facts, weights, sink);
   AddKing(facts, weights, sink);
   AddSpaceAndTime(facts, weights, sink);
+  AddLoneKing(facts, weights, sink);
   AddEndings(facts, weights, sink);  // last: it sees the sum of the rest
 }
 

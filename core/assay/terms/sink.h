@@ -121,6 +121,8 @@ void AddKing(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
+void AddLoneKing(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
 void AddEndings(const Facts& facts, const Weights& weights, Sink& sink);
 
 // Instantiates a theme for all sinks; at the end of the theme's file.

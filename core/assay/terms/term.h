@@ -76,8 +76,12 @@ enum class TermId : std::uint8_t {
   kEarlyQueen,
   kTempo,
   // endings
+  kLoneKing,
   kExactResult,
+  kLucena,
   kWrongBishop,
+  kHeldQueen,
+  kHeldRookEnding,
   kOppositeBishops,
   kRookEnding,
   kTooLittleToWin,
@@ -108,7 +112,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 4;
+inline constexpr unsigned kCatalogueVersion = 5;
 
 }  // namespace assay
 

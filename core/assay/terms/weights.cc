@@ -164,6 +164,10 @@ const std::vector<WeightField>& WeightFields() {
       ASSAY_WEIGHT(centre_control),
       ASSAY_WEIGHT(space),
       ASSAY_WEIGHT(exact_win),
+      ASSAY_WEIGHT(lucena),
+      ASSAY_WEIGHT(lone_king_edge),
+      ASSAY_WEIGHT(lone_king_corner),
+      ASSAY_WEIGHT(lone_king_near),
       ASSAY_WEIGHT(tempo),
   };
 #undef ASSAY_WEIGHT

@@ -238,6 +238,23 @@ struct Weights {
   // reasoning.
   Tapered exact_win{480, 480};
 
+  // Lucena's position, won: what the rook's pawn is worth beyond its rank, for
+  // it promotes or costs a rook. Own reasoning: beyond dispute together with
+  // the pawn, short of a rook.
+  Tapered lucena{320, 320};
+
+  // A lone king against pieces that can mate it: each move that it is nearer to
+  // the edge than the centre squares are. Own reasoning, as the next two: more
+  // than what activity and the centre count for, since nothing else matters
+  // here, and edge and corner alike, so that the edge is no hiding place.
+  Tapered lone_king_edge{60, 60};
+  // The same, each move that it is nearer than the far end of the board to a
+  // corner; for bishop and knight one of the bishop's colour.
+  Tapered lone_king_corner{60, 60};
+  // The same, each move that the own king is nearer to it than across the whole
+  // board: the pieces alone do not drive a king.
+  Tapered lone_king_near{40, 40};
+
   // The move itself. On quiet positions hardly measurable; kept at less than a
   // tenth of a pawn. Own reasoning.
   Tapered tempo{8, 4};

@@ -14,6 +14,7 @@ import { PAWN_KINDS } from './pawns.mjs';
 import { PIECE_KINDS } from './pieces.mjs';
 import { LinePlayer } from './play.mjs';
 import { SIEGE_KINDS } from './sieges.mjs';
+import { TEXTBOOK_KINDS } from './textbook.mjs';
 
 export const KINDS = {
   ...PAWN_KINDS,
@@ -22,6 +23,7 @@ export const KINDS = {
   ...SIEGE_KINDS,
   ...KING_KINDS,
   ...ENDING_KINDS,
+  ...TEXTBOOK_KINDS,
   ...EXACT_KINDS,
   ...LINE_KINDS,
   ...IDEA_KINDS,
