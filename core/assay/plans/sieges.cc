@@ -270,7 +270,7 @@ class Besieger {
  private:
   bool Bring(const Recruit& recruit, Position& at, std::vector<Move>& moves,
              Bitboard& kept_clear) const {
-    if (Contains(at.Pieces(outlook_.side), First(recruit.ends))) {
+    if ((recruit.ends & outlook_.position.Pieces(outlook_.side)) != 0) {
       return Double(recruit, at, moves, kept_clear);
     }
     const Bitboard chased = ChasedByPawns(outlook_.facts, outlook_.enemy());
