@@ -1,0 +1,207 @@
+// Regroup: the piece that does least is brought to where it does more.
+//
+// The trade recommends it in quiet positions (often put as: find the
+// worst-placed piece and improve it): a knight on the rim or with no squares,
+// a bishop behind its own pawns, a minor piece that an outpost waits for, a
+// rook that looks at its own pawns. Not recommended to a square from which a
+// pawn turns it away at once, nor back home; and pieces that have not moved
+// yet are developed, not regrouped, save the bishop that its own pawns shut in.
+//
+// Squares are compared by what a piece would do there, alone; the few best
+// journeys are then judged by the ledger.
+#include <algorithm>
+
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/pieces.h"
+#include "assay/facts/routes.h"
+#include "assay/plans/best_drafts.h"
+
+namespace assay {
+namespace {
+
+constexpr int kMostMoves = 3;
+// Journeys that the ledger is asked about.
+constexpr int kMostJourneys = 4;
+// How much better a journey's end has to be at first sight, and by the ledger
+// with the promise: some three squares of scope.
+constexpr int kLeastBetter = 15;
+constexpr Centipawns kLeastGain = 25;
+
+// For ranking squares only, about the weights of the ledger: a square of scope
+// for knight, bishop and rook, an outpost, the rim, an enemy pawn that no pawn
+// guards in view.
+constexpr int kScope[kPieceKinds] = {0, 8, 5, 4, 0, 0};
+constexpr int kOutpost[kPieceKinds] = {0, 30, 18, 0, 0, 0};
+constexpr int kRim = 14;
+constexpr int kWeakPawnSeen = 5;
+// For a bad bishop that gets past the third rank, out of its pawns.
+constexpr int kFreed = 20;
+// What a move costs at this stage: the opponent makes one, too.
+constexpr int kMoveCost = 5;
+
+// An outpost reached: besides what the ledger says of the piece there, the
+// opponent has to give something to be rid of it. Own reasoning, two thirds
+// of an outpost's weight.
+constexpr Centipawns kOutpostPromise = 20;
+// A bad bishop let out of its pawns: the weight speaks of the pawns, which
+// stay, not of the bishop's new work. Own reasoning, two pawns' worth of it.
+constexpr Centipawns kFreedBishopPromise = 16;
+
+struct Journey {
+  Square from = kNoSquare;
+  Square to = kNoSquare;
+  int better = 0;
+};
+
+bool IsRim(Square square) { return FileOf(square) == 0 || FileOf(square) == 7; }
+
+class Regrouper {
+ public:
+  explicit Regrouper(const Outlook& outlook)
+      : outlook_(outlook),
+        facts_(outlook.facts),
+        side_(outlook.side),
+        chased_(ChasedByPawns(facts_, outlook.enemy())),
+        unguarded_(facts_.Pawns(outlook.enemy()).pawns &
+                   ~facts_.Pawns(outlook.enemy()).attacks) {}
+
+  void OfferTo(BestDrafts& best) {
+    FindJourneys();
+    const int tried = std::min(size_, kMostJourneys);
+    std::partial_sort(
+        journeys_, journeys_ + tried, journeys_ + size_,
+        [](const Journey& a, const Journey& b) { return a.better > b.better; });
+    for (int i = 0; i < tried; ++i) Offer(journeys_[i], best);
+  }
+
+ private:
+  // What the piece does on a square, for comparison with others.
+  int Placed(PieceKind kind, Square from, Square square) const {
+    const Bitboard occupied = facts_.position().Occupied() & ~Bit(from);
+    const Bitboard attacks = PieceAttacks(kind, square, occupied);
+    const Bitboard own = facts_.position().Pieces(side_) & ~Bit(from);
+    const Bitboard scope =
+        attacks & ~own & ~facts_.Pawns(outlook_.enemy()).attacks;
+    int value = kScope[Index(kind)] * PopCount(scope) +
+                kWeakPawnSeen * PopCount(attacks & unguarded_);
+    if (Contains(facts_.Pawns(side_).outposts, square)) {
+      value += kOutpost[Index(kind)];
+    }
+    if (kind == PieceKind::kKnight && IsRim(square)) value -= kRim;
+    return value;
+  }
+
+  // Where a piece of the kind has no business ending up.
+  Bitboard Unsuitable(PieceKind kind) const {
+    Bitboard squares =
+        chased_ | RelativeRankMask(side_, 0) | facts_.position().Occupied();
+    if (kind == PieceKind::kRook) {
+      // Open files and the seventh rank are a plan of their own.
+      squares |= facts_.OpenFiles() | facts_.HalfOpenFiles(side_) |
+                 RelativeRankMask(side_, 6) |
+                 facts_.AttackedBy(outlook_.enemy(), PieceKind::kKnight) |
+                 facts_.AttackedBy(outlook_.enemy(), PieceKind::kBishop);
+    } else {
+      // An enemy minor piece may ask the question only where a pawn stands by.
+      const Bitboard met =
+          facts_.AttackedBy(outlook_.enemy(), PieceKind::kKnight) |
+          facts_.AttackedBy(outlook_.enemy(), PieceKind::kBishop);
+      squares |= met & ~facts_.Pawns(side_).attacks;
+    }
+    return squares;
+  }
+
+  Bitboard Candidates() const {
+    const Bitboard minors = facts_.Own(side_, PieceKind::kKnight) |
+                            facts_.Own(side_, PieceKind::kBishop);
+    const Bitboard settled = minors & facts_.Pawns(side_).outposts;
+    Bitboard at_home = UndevelopedPieces(facts_, side_);
+    const bool opening = PopCount(at_home) > 1;
+    for (const Square bishop : Each(facts_.Own(side_, PieceKind::kBishop))) {
+      if (!opening && BadBishopPawns(facts_, side_, bishop) != 0) {
+        at_home &= ~Bit(bishop);
+      }
+    }
+    Bitboard pieces = minors & ~settled & ~at_home;
+    if (!opening) pieces |= facts_.Own(side_, PieceKind::kRook);
+    return pieces & ~facts_.Pinned(side_);
+  }
+
+  void FindJourneys() {
+    for (const Square from : InOrder(side_, Candidates())) {
+      const PieceKind kind = facts_.position().At(from).kind();
+      const bool bad = kind == PieceKind::kBishop &&
+                       BadBishopPawns(facts_, side_, from) != 0;
+      const int now = Placed(kind, from, from);
+      const Bitboard unsuitable = Unsuitable(kind);
+      const Reach reach(facts_, from, kMostMoves);
+      Journey best{from, kNoSquare, kLeastBetter - 1};
+      for (int moves = 1; moves <= kMostMoves; ++moves) {
+        for (const Square to :
+             InOrder(side_, reach.NewAfter(moves) & ~unsuitable)) {
+          const int freed = bad && RelativeRank(side_, to) >= 3 ? kFreed : 0;
+          const int better =
+              Placed(kind, from, to) + freed - now - kMoveCost * moves;
+          if (better > best.better) best = {from, to, better};
+        }
+      }
+      if (best.to != kNoSquare && size_ < 16) journeys_[size_++] = best;
+    }
+  }
+
+  void Offer(const Journey& journey, BestDrafts& best) const {
+    const Reach reach(facts_, journey.from, kMostMoves);
+    for (const SquareList& route : RoutesInOrder(reach, side_, journey.to, 3)) {
+      Draft draft;
+      draft.kind = PlanKind::kRegroup;
+      if (!PlayRoute(outlook_.position, side_, route, draft.moves)) continue;
+      draft.targets = {journey.to};
+      Describe(journey, route, draft);
+      best.Offer(draft, kLeastGain);
+      return;
+    }
+  }
+
+  void Describe(const Journey& journey, const SquareList& route,
+                Draft& draft) const {
+    if (Contains(facts_.Pawns(side_).outposts, journey.to)) {
+      Claim claim = SquaresClaim(ClaimKind::kOutpostRoute, side_, 0);
+      claim.squares = route;
+      draft.claims.push_back(claim);
+      if (!IsRim(journey.to)) draft.promise += kOutpostPromise;
+    }
+    const PieceKind kind = facts_.position().At(journey.from).kind();
+    if (kind == PieceKind::kKnight && IsRim(journey.from)) {
+      draft.claims.push_back(
+          SquaresClaim(ClaimKind::kKnightRim, side_, Bit(journey.from)));
+    }
+    if (kind == PieceKind::kBishop) {
+      const Bitboard pawns = BadBishopPawns(facts_, side_, journey.from);
+      if (pawns != 0 && RelativeRank(side_, journey.to) >= 3) {
+        draft.claims.push_back(BadBishopClaim(side_, journey.from, pawns));
+        draft.promise += kFreedBishopPromise;
+      }
+    }
+    draft.claims.push_back(ScopeClaim(facts_, side_, journey.from));
+  }
+
+  const Outlook& outlook_;
+  const Facts& facts_;
+  const Side side_;
+  const Bitboard chased_;
+  const Bitboard unguarded_;  // enemy pawns that no pawn guards
+  Journey journeys_[16];
+  int size_ = 0;
+};
+
+}  // namespace
+
+void DraftRegroups(const Outlook& outlook, std::vector<Draft>& drafts) {
+  if (outlook.facts.InCheck()) return;
+  BestDrafts best(outlook);
+  Regrouper(outlook).OfferTo(best);
+  best.AddTo(drafts);
+}
+
+}  // namespace assay

@@ -1,0 +1,339 @@
+// Trade: an exchange of like for like that leaves the side better off.
+//
+// The trade recommends it where the piece given is worse than the one got: the
+// own bad bishop, one of the enemy's two bishops, the only piece that guards a
+// square wanted; where fewer pieces suit the side: ahead in pieces (not in
+// pawns), or cramped; and queens come off where the own king is the less safe.
+// Not recommended for its own sake, nor of the own good piece for a bad one.
+//
+// Each pair of like pieces that can meet is taken off the board, and the
+// ledgers before and after are compared. The pair meets by a capture that can
+// be taken back, or by a move of the own piece to a guarded square from which
+// it attacks the other, a pawn stepping out of a bishop's way first.
+#include <algorithm>
+
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
+#include "assay/facts/kings.h"
+#include "assay/facts/pieces.h"
+#include "assay/facts/routes.h"
+#include "assay/plans/best_drafts.h"
+
+namespace assay {
+namespace {
+
+// Own moves until the pieces meet.
+constexpr int kMostMoves = 2;
+// Pairs that the ledgers are compared for.
+constexpr int kMostPairs = 6;
+
+// What the reasons are worth beyond the ledger, which sees a bad bishop's
+// pawns, the pair and the squares of the pieces but not what the exchange
+// makes possible. All own reasoning, on the scale of the weights.
+// A bad bishop: the ledger counts its pawns; this is for the squares of their
+// colour's opposite, which a good piece of the opponent's no longer holds.
+constexpr Centipawns kBadBishop = 30;
+// Kaufman 1999 gives the pair half a pawn; the ledger has what of it the
+// structure leaves, so this is small: holding on to it grows with every pawn
+// that goes.
+constexpr Centipawns kBishopPair = 10;
+// The guard of an outpost gone: the weight of an outpost that no minor piece
+// contests, to be filled by the move after.
+constexpr Centipawns kGuardOfSquare = 30;
+// A piece or the exchange ahead: each trade brings the ending nearer.
+constexpr Centipawns kAhead = 25;
+constexpr Centipawns kAheadQueens = 40;
+// Cramped: room for one piece more.
+constexpr Centipawns kCramped = 12;
+// The less safe king without queens on the board.
+constexpr Centipawns kSafety = 20;
+// Pieces ahead: at least the exchange.
+constexpr int kAheadInPieces = 150;
+// Squares of space fewer that make a cramped position, of 10 to 25 in all;
+// and the minor pieces on the board below which there is room for all.
+constexpr int kLessSpace = 6;
+constexpr int kCrowdedMinors = 6;
+
+constexpr Centipawns kLeastGain = 20;
+
+bool IsMinor(PieceKind kind) {
+  return kind == PieceKind::kKnight || kind == PieceKind::kBishop;
+}
+
+// Pieces of the side less the opponent's by exchange values, pawns left out.
+int PiecesAhead(const Facts& facts, Side side) {
+  int ahead = 0;
+  for (const PieceKind kind : {PieceKind::kKnight, PieceKind::kBishop,
+                               PieceKind::kRook, PieceKind::kQueen}) {
+    ahead += ExchangeValue(kind) * (PopCount(facts.Own(side, kind)) -
+                                    PopCount(facts.Own(Other(side), kind)));
+  }
+  return ahead;
+}
+
+// The position without the two pieces; none where that is none.
+std::optional<Position> Without(const Position& position, Square a, Square b) {
+  ParsedPosition parsed = position.ToParsed();
+  parsed.board[a] = Piece();
+  parsed.board[b] = Piece();
+  parsed.en_passant = kNoSquare;
+  const auto without = Position::FromParsed(parsed);
+  if (!without.ok()) return std::nullopt;
+  return *without;
+}
+
+struct Pair {
+  Square own = kNoSquare;
+  Square other = kNoSquare;
+  Centipawns promise = 0;  // of all the reasons
+  std::vector<Claim> reasons;
+};
+
+// The squares of the central files that the side wants for its pieces: own
+// outposts and enemy holes it attacks, empty of its own.
+Bitboard WantedSquares(const Facts& facts, Side side) {
+  return (facts.Pawns(side).outposts & Facts::kCentreFiles) &
+         ~facts.position().Pieces(Other(side));
+}
+
+class Trader {
+ public:
+  explicit Trader(const Outlook& outlook)
+      : outlook_(outlook),
+        facts_(outlook.facts),
+        position_(outlook.position),
+        side_(outlook.side),
+        enemy_(outlook.enemy()),
+        ahead_(PiecesAhead(facts_, side_) >= kAheadInPieces),
+        cramped_(IsCramped()) {}
+
+  void OfferTo(BestDrafts& best) {
+    FindPairs();
+    const std::size_t tried = std::min<std::size_t>(pairs_.size(), kMostPairs);
+    std::partial_sort(
+        pairs_.begin(), pairs_.begin() + static_cast<std::ptrdiff_t>(tried),
+        pairs_.end(),
+        [](const Pair& a, const Pair& b) { return a.promise > b.promise; });
+    for (std::size_t i = 0; i < tried; ++i) Offer(pairs_[i], best);
+  }
+
+ private:
+  bool IsCramped() const {
+    const int own = PopCount(facts_.Space(side_));
+    const int other = PopCount(facts_.Space(enemy_));
+    const int minors = PopCount(position_.Pieces(PieceKind::kKnight) |
+                                position_.Pieces(PieceKind::kBishop));
+    return minors >= kCrowdedMinors && own + kLessSpace <= other;
+  }
+
+  void FindPairs() {
+    const Bitboard kings = position_.Pieces(PieceKind::kKing);
+    const Bitboard pawns = position_.Pieces(PieceKind::kPawn);
+    const Bitboard pieces = ~(kings | pawns);
+    for (const Square own : InOrder(side_, position_.Pieces(side_) & pieces)) {
+      for (const Square other :
+           InOrder(side_, position_.Pieces(enemy_) & pieces)) {
+        const PieceKind mine = position_.At(own).kind();
+        const PieceKind theirs = position_.At(other).kind();
+        if (ExchangeValue(mine) != ExchangeValue(theirs)) continue;
+        if (mine == PieceKind::kBishop && theirs == PieceKind::kBishop &&
+            IsLight(own) != IsLight(other)) {
+          continue;
+        }
+        Pair pair{own, other, 0, {}};
+        GiveReasons(pair);
+        if (pair.promise > 0) pairs_.push_back(pair);
+      }
+    }
+  }
+
+  void GiveReasons(Pair& pair) const {
+    const auto give = [&pair](Centipawns promise, Claim claim) {
+      pair.promise += promise;
+      pair.reasons.push_back(std::move(claim));
+    };
+    const PieceKind mine = position_.At(pair.own).kind();
+    const PieceKind theirs = position_.At(pair.other).kind();
+    if (IsMinor(mine)) GiveMinorReasons(pair, give);
+    if (mine == PieceKind::kQueen && IsLessSafe()) {
+      give(kSafety, KingAttackersClaim(facts_, side_));
+    }
+    if (ahead_) {
+      give(theirs == PieceKind::kQueen ? kAheadQueens : kAhead,
+           MaterialClaim(facts_, side_, KindAhead()));
+    }
+  }
+
+  template <class Give>
+  void GiveMinorReasons(const Pair& pair, const Give& give) const {
+    const PieceKind mine = position_.At(pair.own).kind();
+    const PieceKind theirs = position_.At(pair.other).kind();
+    if (mine == PieceKind::kBishop) {
+      const Bitboard pawns = BadBishopPawns(facts_, side_, pair.own);
+      const bool same = theirs == PieceKind::kBishop &&
+                        BadBishopPawns(facts_, enemy_, pair.other) != 0;
+      if (pawns != 0 && !same) {
+        give(kBadBishop, BadBishopClaim(side_, pair.own, pawns));
+      }
+    }
+    if (theirs == PieceKind::kBishop && HasBishopPair(facts_, enemy_) &&
+        !HasBishopPair(facts_, side_)) {
+      give(kBishopPair, BishopPairClaim(facts_, enemy_));
+    }
+    const Square guarded = SquareOnlyGuardedBy(pair);
+    if (guarded != kNoSquare) {
+      give(kGuardOfSquare, ControlClaim(facts_, side_, guarded));
+    }
+    if (cramped_) give(kCramped, SpaceClaim(facts_, side_));
+  }
+
+  // A square wanted that of the enemy minor pieces only this one can contest,
+  // and another own minor piece than the one given can come to.
+  Square SquareOnlyGuardedBy(const Pair& pair) const {
+    for (const Square square : InOrder(side_, WantedSquares(facts_, side_))) {
+      const Bitboard contesters = OutpostContesters(facts_, side_, square);
+      if (contesters != Bit(pair.other)) continue;
+      if (!Contains(facts_.Attacks(pair.other), square)) continue;
+      const Bitboard knights =
+          facts_.Own(side_, PieceKind::kKnight) & ~Bit(pair.own);
+      if (knights != 0) return square;
+    }
+    return kNoSquare;
+  }
+
+  // More enemy pieces at the own king than own ones at theirs, two at least.
+  bool IsLessSafe() const {
+    const int at_own = PopCount(KingAttackers(facts_, side_));
+    const int at_other = PopCount(KingAttackers(facts_, enemy_));
+    return at_own >= 2 && at_own > at_other &&
+           ShelterGaps(facts_, side_) >= ShelterGaps(facts_, enemy_);
+  }
+
+  PieceKind KindAhead() const {
+    for (const PieceKind kind : {PieceKind::kQueen, PieceKind::kRook,
+                                 PieceKind::kBishop, PieceKind::kKnight}) {
+      if (PopCount(facts_.Own(side_, kind)) >
+          PopCount(facts_.Own(enemy_, kind))) {
+        return kind;
+      }
+    }
+    return PieceKind::kQueen;
+  }
+
+  void Offer(const Pair& pair, BestDrafts& best) const {
+    Draft draft;
+    draft.kind = PlanKind::kTrade;
+    draft.moves = MovesToMeet(pair);
+    if (draft.moves.empty()) return;
+    const auto without = Without(position_, pair.own, pair.other);
+    if (!without.has_value()) return;
+    const Centipawns better =
+        Sign(side_) * (ScoreOf(*without, outlook_.weights) -
+                       ScoreOf(position_, outlook_.weights));
+    // Losing what the position lives on is not paid for by a reason.
+    if (better < -pair.promise) return;
+    const std::optional<Centipawns> seen = GainAlone(outlook_, draft.moves);
+    if (!seen.has_value()) return;
+    const Centipawns worth = std::min(better, kMostSeen) + pair.promise;
+    if (worth < kLeastGain) return;
+    // The gain alone has the piece taken and not yet taken back, or the own
+    // piece on its way: the promise sets that right, so that the two together
+    // are what the exchange brings.
+    draft.promise = worth - *seen;
+    draft.targets = {pair.other};
+    draft.claims = pair.reasons;
+    best.Offer(draft, kLeastGain);
+  }
+
+  // By a capture that can be taken back for no loss, else by going where the
+  // other is attacked.
+  std::vector<Move> MovesToMeet(const Pair& pair) const {
+    if (Contains(facts_.Attacks(pair.own), pair.other)) return Capture(pair);
+    std::vector<Move> moves = Approach(pair);
+    if (moves.empty() && BadBishopPawns(facts_, side_, pair.own) != 0) {
+      moves = ApproachAfterPawn(pair);
+    }
+    return moves;
+  }
+
+  std::vector<Move> Capture(const Pair& pair) const {
+    // What hangs is won, not traded.
+    if (ExchangeValueOf(facts_, pair.other) > 0) return {};
+    const Move move = FindMove(position_, side_, pair.own, pair.other);
+    if (move.is_null()) return {};
+    return {move};
+  }
+
+  // Where the piece attacks the other and stands safely.
+  std::vector<Move> Approach(const Pair& pair) const {
+    const PieceKind kind = position_.At(pair.own).kind();
+    const Bitboard ends =
+        PieceAttacks(kind, pair.other, position_.Occupied() & ~Bit(pair.own)) &
+        ~position_.Occupied();
+    const Reach reach(facts_, pair.own, kMostMoves);
+    for (int moves = 1; moves <= kMostMoves; ++moves) {
+      for (const Square end : InOrder(side_, reach.NewAfter(moves) & ends)) {
+        // Guarded, where the other can take it: likes attack each other.
+        const bool guarded =
+            (facts_.Attackers(side_, end) & ~Bit(pair.own)) != 0;
+        if (!guarded && position_.At(pair.other).kind() == kind) continue;
+        for (const SquareList& route : RoutesInOrder(reach, side_, end, 2)) {
+          std::vector<Move> found;
+          if (PlayRoute(position_, side_, route, found).has_value()) {
+            return found;
+          }
+        }
+      }
+    }
+    return {};
+  }
+
+  // A pawn's single step that opens the bishop's way to where it attacks the
+  // other.
+  std::vector<Move> ApproachAfterPawn(const Pair& pair) const {
+    const Bitboard in_the_way = BishopAttacks(pair.own, 0) &
+                                KingAttacks(pair.own) &
+                                facts_.Pawns(side_).pawns;
+    for (const Square pawn : InOrder(side_, in_the_way)) {
+      const Square step = First(Forward(side_, Bit(pawn)));
+      const Move first = FindMove(position_, side_, pawn, step);
+      if (first.is_null()) continue;
+      const auto after = PlayAlone(position_, side_, {first});
+      if (!after.has_value() || !StandsSafely(*after, step)) continue;
+      const Bitboard occupied = after->Occupied();
+      const Bitboard ends = BishopAttacks(pair.own, occupied) &
+                            BishopAttacks(pair.other, occupied) & ~occupied;
+      for (const Square end : InOrder(side_, ends)) {
+        std::vector<Move> moves = {first};
+        const SquareList route = {pair.own, end};
+        if (PlayRoute(*after, side_, route, moves).has_value()) return moves;
+      }
+    }
+    return {};
+  }
+
+  // What the ledgers may say for an exchange: more than this is a piece that
+  // was doomed, which is tactics and not a trade.
+  static constexpr Centipawns kMostSeen = 60;
+
+  const Outlook& outlook_;
+  const Facts& facts_;
+  const Position& position_;
+  const Side side_;
+  const Side enemy_;
+  const bool ahead_;
+  const bool cramped_;
+  std::vector<Pair> pairs_;
+};
+
+}  // namespace
+
+void DraftTrades(const Outlook& outlook, std::vector<Draft>& drafts) {
+  if (outlook.facts.InCheck()) return;
+  BestDrafts best(outlook);
+  Trader(outlook).OfferTo(best);
+  best.AddTo(drafts);
+}
+
+}  // namespace assay
