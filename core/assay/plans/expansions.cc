@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
 #include "assay/plans/pawn_play.h"
 
 namespace assay {
@@ -23,7 +24,11 @@ constexpr Centipawns kStrongWing = 8;
 constexpr Centipawns kDrivesPiece = 12;  // about a tempo
 constexpr Centipawns kNewOutpost = 12;   // half of an outpost held
 constexpr Centipawns kMostSeen = 20;     // of what the ledger says
-constexpr Centipawns kLeast = 20;
+constexpr Centipawns kLeast = 22;
+// On the wings: development comes first, and in an open centre it is punished
+// while there are pieces to do so.
+constexpr int kUndeveloped = 2;
+constexpr int kManyPieces = 128;  // of facts.phase()
 
 // Whether more own than enemy pieces look at the wing's advanced squares.
 bool IsStrongerOn(const Outlook& outlook, Square square) {
@@ -69,6 +74,15 @@ Centipawns ReasonsFor(const Outlook& outlook, Square to, const Facts& after) {
   return sum;
 }
 
+bool IsPremature(const Outlook& outlook, Square to) {
+  if (Contains(Facts::kCentreFiles, to)) return false;
+  if (outlook.facts.centre() == Centre::kOpen) {
+    return outlook.facts.phase() > kManyPieces;
+  }
+  return PopCount(UndevelopedPieces(outlook.facts, outlook.side)) >=
+         kUndeveloped;
+}
+
 // A pawn step that would guard or stand beside the square; null where none.
 Move SupportFor(const Outlook& outlook, Square to) {
   const Side side = outlook.side;
@@ -95,9 +109,14 @@ bool IsSupported(const Outlook& outlook, Square from, Square to) {
 
 void Weigh(const Outlook& outlook, Square from, Move advance, Shortlist& best) {
   const Square to = advance.to();
+  if (IsPremature(outlook, to)) return;
   Draft draft;
   draft.kind = PlanKind::kExpansion;
   if (!IsSupported(outlook, from, to)) {
+    if (!Contains(Facts::kCentreFiles, to) &&
+        outlook.facts.centre() != Centre::kClosed) {
+      return;  // too slow while the centre can move
+    }
     const Move support = SupportFor(outlook, to);
     if (support.is_null()) return;
     draft.moves.push_back(support);

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "assay/facts/danger.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/rules/movegen.h"
 
@@ -28,13 +29,19 @@ constexpr Centipawns kFileForRook = 12;  // less than a file held already
 constexpr Centipawns kCramped = 10;
 constexpr Centipawns kChainPoints = 22;  // with a locked centre: the plan
 constexpr Centipawns kBaresKing = 25;    // about two shelter pawns
-constexpr Centipawns kLeast = 18;        // less is not worth naming
+constexpr Centipawns kLeast = 22;        // less is not worth naming
 // What the ledger says of the captures, kept within what structure can be
 // worth: beyond that it is tactics, which search has to answer.
 constexpr Centipawns kMostLost = 40;
 constexpr Centipawns kMostWon = 30;
 constexpr int kCrampedBy = 5;  // squares of space behind
-constexpr std::size_t kMostWeighed = 5;
+constexpr std::size_t kMostWeighed = 4;
+// With this many minor pieces at home, development comes before preparing.
+constexpr int kUndeveloped = 2;
+// A break needs motives of its own to be worth a preparing move, more so one
+// of a piece: a weak pawn's worth.
+constexpr Centipawns kWorthAPawnMove = 10;
+constexpr Centipawns kWorthAPieceMove = 18;
 
 struct Break {
   std::vector<Move> moves;  // the last one is the lever move
@@ -135,6 +142,12 @@ Move OutOfTheWay(const Outlook& outlook, Square blocker, Square goal) {
     if (!position.At(move.to()).empty()) continue;
     const Bitboard seen = PieceAttacks(position.At(blocker).kind(), move.to(),
                                        position.Occupied() ^ Bit(blocker));
+    // A knight goes home for it only where the centre leaves it the time.
+    if (RelativeRank(outlook.side, move.to()) == 0 &&
+        position.At(blocker).kind() == PieceKind::kKnight &&
+        outlook.facts.centre() != Centre::kClosed) {
+      continue;
+    }
     const int sees = PopCount(seen & ~position.Pieces(outlook.side)) +
                      (Contains(seen, goal) ? 4 : 0);
     if (sees <= most || !StandsSafely(own.After(move), move.to())) continue;
@@ -191,7 +204,9 @@ void AddPrepared(const Outlook& outlook, std::vector<Break>& breaks) {
       Break found;
       found.lever = {pawn, goal, PawnAttacks(outlook.side, goal) & enemy_pawns};
       found.motives = MotivesOf(outlook, found.lever);
-      if (found.motives < kLeast - kMostWon) continue;
+      if (found.motives < (in_way == 0 ? kWorthAPawnMove : kWorthAPieceMove)) {
+        continue;
+      }
       if (in_way != 0) {
         const Move away = OutOfTheWay(outlook, First(in_way), goal);
         if (away.is_null()) continue;
@@ -213,7 +228,8 @@ std::vector<Break> FindBreaks(const Outlook& outlook) {
     if (move.is_null()) continue;
     breaks.push_back({{move}, lever, MotivesOf(outlook, lever)});
   }
-  AddPrepared(outlook, breaks);
+  const Bitboard home = UndevelopedPieces(outlook.facts, outlook.side);
+  if (PopCount(home) < kUndeveloped) AddPrepared(outlook, breaks);
   std::stable_sort(
       breaks.begin(), breaks.end(),
       [](const Break& a, const Break& b) { return a.motives > b.motives; });
@@ -293,12 +309,15 @@ void DraftLevers(const Outlook& outlook, std::vector<Draft>& drafts) {
   const Centipawns before = ScoreAt(outlook, outlook.position);
   Shortlist best(2);
   for (Break& found : FindBreaks(outlook)) {
-    if (found.motives + kMostWon < kLeast) break;
+    if (found.motives <= 0) break;
     std::optional<Position> end =
         PlayAlone(outlook.position, outlook.side, found.moves);
     if (!end.has_value()) continue;
     if (!StandsSafely(*end, found.lever.to)) {
-      if (found.moves.size() > 2 || !AddGuard(outlook, found)) continue;
+      if (found.moves.size() > 2 || found.motives < kWorthAPieceMove ||
+          !AddGuard(outlook, found)) {
+        continue;
+      }
       end = PlayAlone(outlook.position, outlook.side, found.moves);
       if (!end.has_value()) continue;
     }

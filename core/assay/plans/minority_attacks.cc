@@ -48,6 +48,9 @@ bool Applies(const Outlook& outlook, const Flank& wing) {
       (Contains(theirs, wing.At(kC6)) || Contains(theirs, wing.At(kC7)));
   if (!chain) return false;
   const Square king = outlook.position.King(outlook.side);
+  const Square enemy_king = outlook.position.King(outlook.enemy());
+  // Against a king it is a storm, and no question of weak pawns.
+  if (Contains(files, enemy_king)) return false;
   return FileOf(king) == 3 || FileOf(king) == 4 ||
          (wing.Files() & FileMask(FileOf(king))) == 0;
 }

@@ -24,6 +24,10 @@ namespace {
 constexpr Centipawns kWayForward = 10;  // the next square is free and held
 constexpr Centipawns kRookBehind = 10;
 constexpr Centipawns kLeast = 15;
+// The opponent will not look on while it goes on: it gives tempi, or a piece
+// at the end, not all that the ledger sees at the end of the moves.
+constexpr Centipawns kMostStep = 90;
+constexpr Centipawns kMostQueen = 120;
 constexpr int kFewPieces = 110;  // of facts.phase()
 constexpr int kMostSteps = 3;
 
@@ -116,9 +120,7 @@ void AddAdvance(const Outlook& outlook, Square pawn, Shortlist& best) {
   const Square there = draft.moves.back().to();
   Centipawns value = *gain;
   if (draft.moves.back().is_promotion()) {
-    // The opponent will not look on: what counts is what it has to give for
-    // the pawn, a piece at most (own reasoning).
-    value = std::min(value, ExchangeValue(PieceKind::kKnight));
+    value = std::min(value, kMostQueen);
     draft.targets.Add(there);
   } else {
     const Square next = Ahead(side, there);
@@ -128,6 +130,7 @@ void AddAdvance(const Outlook& outlook, Square pawn, Shortlist& best) {
     }
     if (HasRookBehind(*end, side, there)) value += kRookBehind;
   }
+  if (!draft.moves.back().is_promotion()) value = std::min(value, kMostStep);
   if (value < kLeast) return;
   draft.claims.push_back(SquaresClaim(ClaimKind::kPassed, side, Bit(pawn)));
   draft.claims.push_back(

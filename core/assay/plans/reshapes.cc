@@ -17,13 +17,13 @@
 namespace assay {
 namespace {
 
-// A reason that speaks for it counts one; half reasons do not exist. The
-// bishop pair gains 30 to 50 in an open position over a closed one; two
+// The bishop pair gains 30 to 50 in an open position over a closed one; two
 // reasons together are a textbook case. Own reasoning.
 constexpr Centipawns kReason = 14;
-constexpr int kFewest = 2;  // reasons
+constexpr int kFewest = 1;        // reasons
+constexpr int kFewestForTwo = 2;  // for a plan of two moves
 constexpr Centipawns kMostSeen = 20;
-constexpr Centipawns kLeast = 18;
+constexpr Centipawns kLeast = 22;
 constexpr int kDeveloped = 2;  // minor pieces ahead
 constexpr int kAttack = 2;     // pieces that look at the king more than back
 
@@ -95,16 +95,28 @@ Position Settled(const Position& after, Move move) {
   return back.is_null() ? after : after.After(back);
 }
 
-// Whether the change is the one wished for. A lever opens nothing by itself
-// unless the centre was closed or fixed before.
+// The position after a lever is dissolved by the side's capture in the centre
+// and the likely recapture; as it is where it has none.
+Position Dissolved(const Outlook& outlook, const Position& end, Square pawn) {
+  const Bitboard targets = PawnAttacks(outlook.side, pawn) &
+                           end.Pieces(outlook.enemy(), PieceKind::kPawn) &
+                           Facts::kCentreFiles;
+  for (const Square target : Each(targets)) {
+    const Move capture = FindMove(end, outlook.side, pawn, target);
+    if (capture.is_null()) continue;
+    return Settled(end.AfterPass().After(capture), capture);
+  }
+  return end;
+}
+
+// Whether the change is the one wished for. To open is to leave an open centre
+// or to unlock a closed one.
 bool IsWished(int wish, Centre before, Centre after) {
-  if (before == after) return false;
   const int change = OpennessOf(after) - OpennessOf(before);
   if (wish < 0) {
     return (after == Centre::kClosed || after == Centre::kFixed) && change < 0;
   }
-  if (after == Centre::kTension) return OpennessOf(before) <= 1;
-  return after == Centre::kOpen && change > 0;
+  return change > 0 && (after == Centre::kOpen || before == Centre::kClosed);
 }
 
 struct Reshaping {
@@ -124,8 +136,11 @@ bool OfferIfWished(const Reshaping& shaping, const std::vector<Move>& moves) {
   const Move last = moves.back();
   const bool captures = FileOf(last.from()) != FileOf(last.to());
   const Position settled = captures ? Settled(*end, last) : *end;
-  const Facts after(settled);
-  if (!IsWished(shaping.wish, outlook.facts.centre(), after.centre())) {
+  Centre centre_after = Facts(settled).centre();
+  if (centre_after == Centre::kTension && shaping.wish > 0) {
+    centre_after = Facts(Dissolved(outlook, *end, last.to())).centre();
+  }
+  if (!IsWished(shaping.wish, outlook.facts.centre(), centre_after)) {
     return false;
   }
   const Centipawns change = ScoreAt(outlook, settled) - shaping.before;
@@ -200,7 +215,7 @@ void DraftReshapes(const Outlook& outlook, std::vector<Draft>& drafts) {
   for (const Move move : firsts) {
     found = OfferIfWished(shaping, {move}) || found;
   }
-  if (!found) TryTwo(shaping, firsts);
+  if (!found && std::abs(wish) >= kFewestForTwo) TryTwo(shaping, firsts);
   best.MoveTo(drafts);
 }
 
