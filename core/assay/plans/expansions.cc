@@ -21,6 +21,7 @@ constexpr Centipawns kSquareGained = 2;
 constexpr Centipawns kMobileCentre = 22;  // the textbook case
 constexpr Centipawns kCentre = 8;
 constexpr Centipawns kStrongWing = 8;
+constexpr Centipawns kChainPoints = 16;  // with a locked centre: the plan
 constexpr Centipawns kDrivesPiece = 12;  // about a tempo
 constexpr Centipawns kNewOutpost = 12;   // half of an outpost held
 constexpr Centipawns kMostSeen = 20;     // of what the ledger says
@@ -62,6 +63,8 @@ Centipawns ReasonsFor(const Outlook& outlook, Square to, const Facts& after) {
     const Bitboard own = facts.Pawns(side).pawns;
     const bool both = (own & FileMask(3)) != 0 && (own & FileMask(4)) != 0;
     sum += facts.centre() == Centre::kMobile && both ? kMobileCentre : kCentre;
+  } else if (ChainPointsTo(outlook, to)) {
+    sum += kChainPoints;
   } else if (facts.centre() == Centre::kClosed || IsStrongerOn(outlook, to)) {
     sum += kStrongWing;
   }
@@ -83,13 +86,9 @@ bool IsPremature(const Outlook& outlook, Square to) {
          kUndeveloped;
 }
 
-// A pawn step that would guard or stand beside the square; null where none.
-Move SupportFor(const Outlook& outlook, Square to) {
+// A pawn step to one of the places; null where there is none.
+Move StepTo(const Outlook& outlook, Bitboard places, Bitboard pawns) {
   const Side side = outlook.side;
-  const Bitboard places =
-      PawnAttacks(outlook.enemy(), Bit(to)) | Neighbours(Bit(to));
-  const Bitboard pawns =
-      outlook.facts.Pawns(side).pawns & ~FileMask(FileOf(to));
   for (const Square place : Each(places & ~outlook.position.Occupied())) {
     const Bitboard behind = pawns & RearSpan(side, Bit(place));
     if (behind == 0) continue;
@@ -98,6 +97,16 @@ Move SupportFor(const Outlook& outlook, Square to) {
     if (!move.is_null() && !UncoversKing(outlook, from)) return move;
   }
   return Move();
+}
+
+// A pawn step that would guard the square, else stand beside it; null where
+// there is none.
+Move SupportFor(const Outlook& outlook, Square to) {
+  const Bitboard pawns =
+      outlook.facts.Pawns(outlook.side).pawns & ~FileMask(FileOf(to));
+  const Move guard =
+      StepTo(outlook, PawnAttacks(outlook.enemy(), Bit(to)), pawns);
+  return guard.is_null() ? StepTo(outlook, Neighbours(Bit(to)), pawns) : guard;
 }
 
 bool IsSupported(const Outlook& outlook, Square from, Square to) {

@@ -42,6 +42,7 @@ constexpr int kUndeveloped = 2;
 // of a piece: a weak pawn's worth.
 constexpr Centipawns kWorthAPawnMove = 10;
 constexpr Centipawns kWorthAPieceMove = 18;
+constexpr Centipawns kWorthTwoMoves = 22;
 
 struct Break {
   std::vector<Move> moves;  // the last one is the lever move
@@ -58,22 +59,6 @@ Square Ahead(Side side, Square square, int steps) {
 bool HasRookFor(const Outlook& outlook, Bitboard file) {
   const Bitboard rooks = outlook.facts.Own(outlook.side, PieceKind::kRook);
   return (rooks & (file | Neighbours(file))) != 0;
-}
-
-// On the wing where the side's rammed centre pawns, seen from its side, lean:
-// a pawn on e5 before one on d4 points to the king's wing.
-bool ChainPointsTo(const Outlook& outlook, Square square) {
-  if (outlook.facts.centre() != Centre::kClosed) return false;
-  const Bitboard guards =
-      outlook.facts.Pawns(outlook.side).pawns & (FileMask(3) | FileMask(4));
-  for (const Square head : Each(outlook.facts.CentreRams(outlook.side))) {
-    const Bitboard behind = PawnAttacks(outlook.enemy(), Bit(head)) & guards;
-    for (const Square guard : Each(behind)) {
-      const int lean = FileOf(head) - FileOf(guard);
-      if ((FileOf(square) - FileOf(head)) * lean > 0) return true;
-    }
-  }
-  return false;
 }
 
 // What speaks for the break whatever is then captured.
@@ -150,7 +135,11 @@ Move OutOfTheWay(const Outlook& outlook, Square blocker, Square goal) {
     }
     const int sees = PopCount(seen & ~position.Pieces(outlook.side)) +
                      (Contains(seen, goal) ? 4 : 0);
-    if (sees <= most || !StandsSafely(own.After(move), move.to())) continue;
+    // Of equals the same one for either side.
+    const bool later = !best.is_null() && Relative(outlook.side, move.to()) >
+                                              Relative(outlook.side, best.to());
+    if (sees < most || (sees == most && later)) continue;
+    if (!StandsSafely(own.After(move), move.to())) continue;
     most = sees;
     best = move;
   }
@@ -238,39 +227,76 @@ std::vector<Break> FindBreaks(const Outlook& outlook) {
 }
 
 // Whether the move brings a guard to the square where the pawn will stand.
-bool Guards(const Outlook& outlook, Move move, const LeverMove& lever) {
-  const PieceKind kind = outlook.position.At(move.from()).kind();
+bool Guards(const Outlook& outlook, const Position& at, Move move,
+            const LeverMove& lever) {
+  const PieceKind kind = at.At(move.from()).kind();
   if (kind == PieceKind::kKing || kind == PieceKind::kQueen) return false;
   if (kind == PieceKind::kPawn) {
     return Contains(PawnAttacks(outlook.side, move.to()), lever.to);
   }
   const Bitboard occupied =
-      (outlook.position.Occupied() ^ Bit(move.from()) ^ Bit(lever.from)) |
-      Bit(lever.to) | Bit(move.to());
+      (at.Occupied() ^ Bit(move.from()) ^ Bit(lever.from)) | Bit(lever.to) |
+      Bit(move.to());
   return Contains(PieceAttacks(kind, move.to(), occupied), lever.to);
 }
 
-// One quiet move first after which the pawn is not lost: the pawn's guard
-// before the rook's before that of a minor piece. False where there is none.
-bool AddGuard(const Outlook& outlook, Break& found) {
-  const Position& position = outlook.position;
-  const Position own =
-      position.side_to_move() == outlook.side ? position : position.AfterPass();
-  const auto rank_of = [&](Move move) {
-    const PieceKind kind = position.At(move.from()).kind();
-    return kind == PieceKind::kPawn ? 0 : kind == PieceKind::kRook ? 1 : 2;
+// Quiet moves that bring a guard, the likeliest first: a pawn, a rook behind
+// the lever pawn, a minor piece, a rook from the side.
+std::vector<Move> GuardMoves(const Outlook& outlook, const Position& at,
+                             const LeverMove& lever) {
+  const Position own = at.side_to_move() == outlook.side ? at : at.AfterPass();
+  const auto key_of = [&](Move move) {
+    const PieceKind kind = at.At(move.from()).kind();
+    const bool behind = FileOf(move.to()) == FileOf(lever.to);
+    const int rank = kind == PieceKind::kPawn   ? 0
+                     : kind != PieceKind::kRook ? 2
+                     : behind                   ? 1
+                                                : 3;
+    return (rank << 12) | (Relative(outlook.side, move.from()) << 6) |
+           Relative(outlook.side, move.to());
   };
   MoveList moves;
   LegalMoves(own, moves);
-  for (int rank = 0; rank < 3; ++rank) {
-    for (const Move move : moves) {
-      if (rank_of(move) != rank || move.from() == found.lever.from) continue;
-      if (!position.At(move.to()).empty()) continue;
-      if (!Guards(outlook, move, found.lever)) continue;
-      std::vector<Move> guarded = {move};
-      guarded.insert(guarded.end(), found.moves.begin(), found.moves.end());
-      if (!AreSound(outlook, guarded)) continue;
-      found.moves = std::move(guarded);
+  std::vector<Move> found;
+  for (const Move move : moves) {
+    if (move.from() == lever.from || !at.At(move.to()).empty()) continue;
+    if (Guards(outlook, at, move, lever)) found.push_back(move);
+  }
+  std::sort(found.begin(), found.end(),
+            [&](Move a, Move b) { return key_of(a) < key_of(b); });
+  return found;
+}
+
+// The moves with the guard between them.
+std::vector<Move> With(const std::vector<Move>& before, Move guard,
+                       const std::vector<Move>& after) {
+  std::vector<Move> moves = before;
+  moves.push_back(guard);
+  moves.insert(moves.end(), after.begin(), after.end());
+  return moves;
+}
+
+// One guard first after which the pawn is not lost; where the break is worth
+// it, a pawn and another guard. False where that does not do.
+bool AddGuard(const Outlook& outlook, Break& found) {
+  const std::vector<Move> guards =
+      GuardMoves(outlook, outlook.position, found.lever);
+  for (const Move guard : guards) {
+    std::vector<Move> moves = With({}, guard, found.moves);
+    if (!AreSound(outlook, moves)) continue;
+    found.moves = std::move(moves);
+    return true;
+  }
+  if (found.motives < kWorthTwoMoves || found.moves.size() > 1) return false;
+  for (const Move pawn : guards) {
+    if (outlook.position.At(pawn.from()).kind() != PieceKind::kPawn) break;
+    const std::optional<Position> at =
+        PlayAlone(outlook.position, outlook.side, {pawn});
+    if (!at.has_value() || at->InCheck()) continue;
+    for (const Move guard : GuardMoves(outlook, *at, found.lever)) {
+      std::vector<Move> moves = With({pawn}, guard, found.moves);
+      if (!AreSound(outlook, moves)) continue;
+      found.moves = std::move(moves);
       return true;
     }
   }

@@ -23,6 +23,9 @@ constexpr Centipawns kKingFar = 8;
 constexpr Centipawns kMakesPassed = 10;
 constexpr int kFar = 4;  // king moves
 constexpr int kMostMoves = 4;
+// Halves of the board count once many pieces are gone: before that their
+// centre pawns play for the centre.
+constexpr int kHalvesCount = 150;  // of facts.phase()
 
 Bitboard FilesBetween(int first, int last) {
   Bitboard files = 0;
@@ -75,7 +78,8 @@ Move NextStep(const Outlook& outlook, const Position& at, Bitboard files) {
     for (const Square other : Each(candidates)) {
       foremost = std::max(foremost, RelativeRank(outlook.side, other));
     }
-    if (RelativeRank(outlook.side, move.to()) <= foremost) return move;
+    const int behind = foremost - RelativeRank(outlook.side, move.to());
+    if (behind == 0 || behind == 1) return move;
   }
   return Move();
 }
@@ -126,6 +130,8 @@ void DraftMajorities(const Outlook& outlook, std::vector<Draft>& drafts) {
   const int cuts[4][2] = {{0, 2}, {5, 7}, {0, 3}, {4, 7}};
   for (const auto& cut : cuts) {
     const Bitboard files = FilesBetween(cut[0], cut[1]);
+    const bool is_half = cut[1] - cut[0] > 2;
+    if (is_half && outlook.facts.phase() > kHalvesCount) continue;
     if (!IsHealthy(outlook, files)) continue;
     const Bitboard candidates = own.candidates & files;
     if (candidates == 0) continue;
@@ -137,7 +143,7 @@ void DraftMajorities(const Outlook& outlook, std::vector<Draft>& drafts) {
     draft.kind = PlanKind::kMajority;
     draft.moves = advance.moves;
     draft.targets.Add(advance.moves.back().to());
-    if (cut[1] - cut[0] == 2) {
+    if (!is_half) {
       draft.claims.push_back(MajorityClaim(outlook.side, own.pawns & files,
                                            PopCount(theirs & files)));
     }

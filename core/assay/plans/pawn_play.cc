@@ -19,6 +19,16 @@ int WorstLoss(const Facts& facts, Side side) {
   return worst;
 }
 
+// The moves as a number that is the same for the same moves of either side.
+std::uint64_t OrderOf(Side side, const std::vector<Move>& moves) {
+  std::uint64_t order = 0;
+  for (const Move move : moves) {
+    order = (order << 12) | (Relative(side, move.from()) << 6) |
+            Relative(side, move.to());
+  }
+  return order;
+}
+
 // About a tenth less for each further move, as plans are ranked.
 Centipawns Discounted(Centipawns value, std::size_t moves) {
   for (std::size_t i = 1; i < moves; ++i) value = value * 9 / 10;
@@ -34,6 +44,7 @@ Move CheapestCapture(const Position& position, Square square) {
   }
   MoveList moves;
   LegalMoves(position, moves);
+  const Side side = position.side_to_move();
   Move best;
   int least = std::numeric_limits<int>::max();
   for (const Move move : moves) {
@@ -42,7 +53,11 @@ Move CheapestCapture(const Position& position, Square square) {
     const PieceKind kind = position.At(move.from()).kind();
     // The king comes last: it has no exchange value.
     const int cost = kind == PieceKind::kKing ? 10000 : ExchangeValue(kind);
-    if (cost >= least) continue;
+    // Of equals the same one for either side.
+    if (cost > least || (cost == least && Relative(side, move.from()) >
+                                              Relative(side, best.from()))) {
+      continue;
+    }
     least = cost;
     best = move;
   }
@@ -89,21 +104,39 @@ bool OnSameWing(Square a, Square b) {
   return wing_a != 0 && wing_a == wing_b;
 }
 
+bool ChainPointsTo(const Outlook& outlook, Square square) {
+  if (outlook.facts.centre() != Centre::kClosed) return false;
+  const Bitboard guards =
+      outlook.facts.Pawns(outlook.side).pawns & (FileMask(3) | FileMask(4));
+  for (const Square head : Each(outlook.facts.CentreRams(outlook.side))) {
+    const Bitboard behind = PawnAttacks(outlook.enemy(), Bit(head)) & guards;
+    for (const Square guard : Each(behind)) {
+      const int lean = FileOf(head) - FileOf(guard);
+      if ((FileOf(square) - FileOf(head)) * lean > 0) return true;
+    }
+  }
+  return false;
+}
+
 void Shortlist::Offer(const Outlook& outlook, Draft draft, Centipawns value) {
   const Centipawns worth = Discounted(value, draft.moves.size());
-  if (rated_.size() == most_ && rated_.back().first >= worth) return;
+  const std::uint64_t order = OrderOf(outlook.side, draft.moves);
+  const auto is_better = [worth, order](const Rated& rated) {
+    return rated.worth != worth ? rated.worth > worth : rated.order <= order;
+  };
+  if (rated_.size() == most_ && is_better(rated_.back())) return;
   if (!AreSound(outlook, draft.moves)) return;
   const std::optional<Centipawns> gain = GainAlone(outlook, draft.moves);
   if (!gain.has_value()) return;
   draft.promise = value - *gain;
   auto place = rated_.begin();
-  while (place != rated_.end() && place->first >= worth) ++place;
-  rated_.insert(place, {worth, std::move(draft)});
+  while (place != rated_.end() && is_better(*place)) ++place;
+  rated_.insert(place, Rated{worth, order, std::move(draft)});
   if (rated_.size() > most_) rated_.pop_back();
 }
 
 void Shortlist::MoveTo(std::vector<Draft>& drafts) {
-  for (auto& [worth, draft] : rated_) drafts.push_back(std::move(draft));
+  for (Rated& rated : rated_) drafts.push_back(std::move(rated.draft));
   rated_.clear();
 }
 

@@ -2,7 +2,7 @@
 #ifndef ASSAY_PLANS_PAWN_PLAY_H_
 #define ASSAY_PLANS_PAWN_PLAY_H_
 
-#include <utility>
+#include <cstdint>
 #include <vector>
 
 #include "assay/plans/draft.h"
@@ -26,9 +26,12 @@ bool AreSound(const Outlook& outlook, const std::vector<Move>& moves);
 // while the enemy queen is there to use it.
 bool UncoversKing(const Outlook& outlook, Square pawn);
 
-// Whether the file belongs to the three files of the wing at the square's
-// side of the board: a to c or f to h; the centre belongs to none.
+// Whether both are on one wing: files a to c, or f to h.
 bool OnSameWing(Square a, Square b);
+
+// With a locked centre: whether the square is on the wing where the side's
+// chain points, as a pawn on e5 before one on d4 points to the king's wing.
+bool ChainPointsTo(const Outlook& outlook, Square square);
 
 // The best few drafts of one kind.
 class Shortlist {
@@ -43,8 +46,14 @@ class Shortlist {
   void MoveTo(std::vector<Draft>& drafts);
 
  private:
+  struct Rated {
+    Centipawns worth = 0;
+    std::uint64_t order = 0;  // among equals, the same for both sides
+    Draft draft;
+  };
+
   std::size_t most_;
-  std::vector<std::pair<Centipawns, Draft>> rated_;
+  std::vector<Rated> rated_;  // the best first
 };
 
 }  // namespace assay
