@@ -97,10 +97,12 @@ std::vector<Move> StepsOf(const Outlook& outlook, Square pawn) {
       if (escort.is_null()) return {};
       return {escort, step};
     }
+    // A check has to be answered: nothing can be played alone after it.
+    if (next.InCheck()) break;
     moves.push_back(step);
     pawn = step.to();
     at = next;
-    if (step.is_promotion() || at.InCheck()) break;
+    if (step.is_promotion()) break;
   }
   return moves;
 }
