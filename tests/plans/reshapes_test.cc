@@ -9,7 +9,7 @@ using testing_support::PlanRow;
 constexpr PlanRow kRows[] = {
     {{"TwoBishopsOpen"},
      "Kg1 Qe2 Ra1 Re1 Bb3 Be3 Nf3 a2 b2 c2 d3 e4 f2 g2 h2 v Kg8 Qe7 Ra8 Re8 "
-     "Bd7 Nc6 Nf6 a7 b7 c7 e5 f7 g7 h7",
+     "Bd7 Nc6 Ng6 a7 b7 c7 e5 f7 g7 h7",
      Side::kWhite,
      "d3d4",
      "d4"},

@@ -19,7 +19,7 @@ namespace {
 
 // The bishop pair gains 30 to 50 in an open position over a closed one; two
 // reasons together are a textbook case. Own reasoning.
-constexpr Centipawns kReason = 14;
+constexpr Centipawns kReason = 18;
 constexpr int kFewest = 1;        // reasons
 constexpr int kFewestForTwo = 2;  // for a plan of two moves
 constexpr Centipawns kMostSeen = 20;
