@@ -1,0 +1,40 @@
+// What a step costs at once, and which answers stop a plan.
+#ifndef ASSAY_PLANS_STOPS_H_
+#define ASSAY_PLANS_STOPS_H_
+
+#include <vector>
+
+#include "assay/plans/draft.h"
+
+namespace assay {
+
+// The most that captures of one piece or pawn of the side gain.
+Centipawns MostHanging(const Position& position, Side side);
+
+// What the side to move loses at once by the legal move: what then hangs of
+// its own beyond what hung before, less what the move takes. Below 0 where it
+// wins something.
+Centipawns CostOf(const Position& position, Move move);
+
+// A cost from which a step is held to lose material: half a pawn.
+inline constexpr Centipawns kLosingStep = 50;
+
+// The position with the side to move, after a pass where it needs one; none
+// where that would be a pass in check.
+std::optional<Position> WithTurn(const Position& position, Side side);
+
+// The first square at which the side's moves fail if they are played alone
+// from here: a step that is not legal, or whose piece stands hanging where it
+// lands. kNoSquare where all work.
+Square FailsAt(const Position& position, Side side,
+               const std::vector<Move>& moves);
+
+// The moves of the side to move that could bear on the plan of the other side:
+// captures of its men, moves onto its squares or that attack them. Checks are
+// left out unless they capture: they only delay.
+std::vector<Move> AnswersTo(const Position& position,
+                            const std::vector<Move>& plan, Bitboard targets);
+
+}  // namespace assay
+
+#endif  // ASSAY_PLANS_STOPS_H_
