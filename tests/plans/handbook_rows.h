@@ -86,6 +86,7 @@ inline bool IsTaught(const Plan& plan, const std::string& way) {
   const std::string key = way.substr(blank + 1);
   if (kind != Name(plan.kind)) return false;
   const std::vector<Square> squares = SquaresOf(key);
+  if (squares.empty() && plan.kind != PlanKind::kFile) return false;
   const Bitboard targets = plan.targets.ToSet();
   const std::map<Square, Square> journeys = Journeys(plan);
   const auto goes = [&](Square from, Square to) {

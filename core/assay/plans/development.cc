@@ -1,0 +1,116 @@
+// Development: bring out what is at home, and castle.
+//
+// The trade recommends it first in the opening: minor pieces out, the king to
+// safety, then the rooks. Not a plan any more once at most one minor piece is
+// at home and the king is castled; and never a move that leaves something
+// hanging. A bishop does not go before an unmoved centre pawn of its own.
+#include <algorithm>
+
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/kings.h"
+#include "assay/plans/best_drafts.h"
+#include "assay/rules/movegen.h"
+
+namespace assay {
+namespace {
+
+constexpr std::size_t kMostMoves = 3;
+constexpr Centipawns kLeastGain = 10;
+// Each piece at home beyond the first, and a king still in the middle: what
+// waits behind this plan, the rooks, is not yet in the ledger. Own reasoning,
+// about half of what an undeveloped piece weighs.
+constexpr Centipawns kEachPromise = 8;
+// A bishop in front of an unmoved centre pawn shuts its brother in.
+constexpr Centipawns kBlocksCentrePawn = 25;
+
+class Developer {
+ public:
+  explicit Developer(const Outlook& outlook)
+      : outlook_(outlook), side_(outlook.side) {}
+
+  void OfferTo(BestDrafts& best) const {
+    const Bitboard home = UndevelopedPieces(outlook_.facts, side_);
+    const bool uncastled = outlook_.position.castling().HasAny(side_) &&
+                           IsUncastled(outlook_.facts, side_);
+    const int waiting = PopCount(home) + (uncastled ? 1 : 0);
+    if (waiting < 2 && !uncastled) return;
+    Draft draft;
+    draft.kind = PlanKind::kDevelop;
+    Position at = outlook_.position;
+    while (draft.moves.size() < kMostMoves) {
+      if (at.side_to_move() != side_) {
+        if (at.InCheck()) break;
+        at = at.AfterPass();
+      }
+      const Move move = BestStep(at);
+      if (move.is_null()) break;
+      draft.moves.push_back(move);
+      draft.targets.Add(move.to());
+      at = at.After(move);
+      if (move.type() == Move::Type::kCastling) break;
+    }
+    if (draft.moves.empty()) return;
+    draft.promise = kEachPromise * waiting;
+    if (home != 0) {
+      draft.claims.push_back(UndevelopedClaim(side_, home));
+    }
+    if (uncastled) {
+      draft.claims.push_back(SquaresClaim(ClaimKind::kUncastled, side_,
+                                          Bit(outlook_.position.King(side_))));
+    }
+    best.Offer(std::move(draft), kLeastGain);
+  }
+
+ private:
+  // Castling where it can be done, else the developing move after which the
+  // ledger is best.
+  Move BestStep(const Position& at) const {
+    const Facts facts(at);
+    const Bitboard home = UndevelopedPieces(facts, side_);
+    MoveList moves;
+    LegalMoves(at, moves);
+    Move best;
+    Centipawns best_cp = -1000000;
+    for (const Move move : moves) {
+      const bool castles = move.type() == Move::Type::kCastling;
+      if (!castles && !Contains(home, move.from())) continue;
+      if (!at.At(move.to()).empty()) continue;
+      const Position after = at.After(move);
+      if (!castles && !StandsSafely(after, move.to())) continue;
+      if (MostHanging(Facts(after), side_) > MostHanging(facts, side_)) {
+        continue;
+      }
+      Centipawns value = Sign(side_) * ScoreOf(after, outlook_.weights);
+      if (BlocksCentrePawn(at, move)) value -= kBlocksCentrePawn;
+      if (value > best_cp) {
+        best_cp = value;
+        best = move;
+      }
+    }
+    return best;
+  }
+
+  bool BlocksCentrePawn(const Position& at, Move move) const {
+    const Square ahead = move.to();
+    if (FileOf(ahead) != 3 && FileOf(ahead) != 4) return false;
+    if (RelativeRank(side_, ahead) != 2) return false;
+    const Square pawn = Relative(side_, MakeSquare(FileOf(ahead), 1));
+    return at.At(pawn) == Piece(side_, PieceKind::kPawn);
+  }
+
+  const Outlook& outlook_;
+  const Side side_;
+};
+
+}  // namespace
+
+void DraftDevelopment(const Outlook& outlook, std::vector<Draft>& drafts) {
+  // In the ending nobody develops.
+  if (outlook.facts.phase() < 128) return;
+  BestDrafts best(outlook);
+  Developer(outlook).OfferTo(best);
+  best.AddTo(drafts);
+}
+
+}  // namespace assay
