@@ -1,6 +1,5 @@
 #include "assay/plans/draft.h"
 namespace assay {
-void DraftKingAttacks(const Outlook&, std::vector<Draft>&) {}
 void DraftDevelopment(const Outlook&, std::vector<Draft>&) {}
 void DraftFiles(const Outlook&, std::vector<Draft>&) {}
 void DraftRestraints(const Outlook&, const std::vector<Plan>&,
