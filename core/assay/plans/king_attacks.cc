@@ -11,6 +11,7 @@
 // developed side, before the own minor pieces are out, nor where nothing points
 // at the king.
 #include <algorithm>
+#include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
@@ -40,11 +41,11 @@ constexpr Centipawns kGap = 6;
 constexpr Centipawns kLineToKing = 8;
 
 constexpr Centipawns kMostSeen = 15;  // of what the ledger says
-constexpr Centipawns kLeast = 40;
-constexpr Centipawns kMost = 85;
+constexpr Centipawns kLeast = 20;
+constexpr Centipawns kMost = 80;
 
 constexpr int kMostStormMoves = 4;
-constexpr int kMostRoute = 2;
+constexpr int kMostRoute = 3;
 constexpr int kMostPieceMoves = 4;
 constexpr int kFewestAttackers = 3;
 constexpr int kMostUndeveloped = 2;
@@ -86,15 +87,18 @@ class Attack {
 
   void OfferStorms(Shortlist& best) const {
     if (wing_ == 0 || RelativeRank(enemy_, king_) > 1) return;
+    if (PopCount(Officers()) < kFewestAttackers) return;
     const bool opposite = AreOpposite();
     const bool chain = ChainPointsTo(outlook_, king_);
-    if (!opposite && !chain && Duo() == 0) return;
+    // The wings and the chain say where to attack; a duo alone does not.
+    const Bitboard duo = HasPiecesFor(Duo()) ? Duo() : 0;
+    if (!opposite && !chain && duo == 0) return;
     for (const Square pawn :
          InOrder(side_, facts_.Pawns(side_).pawns & wing_)) {
-      const Centipawns reason = opposite                ? kOppositeWings
-                                : chain                 ? kChainPoints
-                                : Contains(Duo(), pawn) ? kDuo
-                                                        : 0;
+      const Centipawns reason = opposite              ? kOppositeWings
+                                : chain               ? kChainPoints
+                                : Contains(duo, pawn) ? kDuo
+                                                      : 0;
       if (reason != 0) OfferStorm(pawn, reason, best);
     }
   }
@@ -108,7 +112,7 @@ class Attack {
     Position at = outlook_.position;
     Bitboard come = 0;
     for (int i = 0; i < size; ++i) {
-      if (IsEnough(Facts(at))) break;
+      if (!moves.empty() && IsEnough(Facts(at))) break;
       std::vector<Move> more = moves;
       if (!Join(recruits[i], at, more)) continue;
       moves = std::move(more);
@@ -122,6 +126,12 @@ class Attack {
   }
 
  private:
+  // The own pieces, queen included.
+  Bitboard Officers() const {
+    return outlook_.position.Pieces(side_) & ~facts_.Pawns(side_).pawns &
+           ~facts_.Own(side_, PieceKind::kKing);
+  }
+
   bool AreOpposite() const {
     const Bitboard own = WingOf(outlook_.position.King(side_));
     return own != 0 && own != wing_;
@@ -135,6 +145,12 @@ class Attack {
     const Bitboard far = FillForward(side_, RelativeRankMask(side_, 3));
     const Bitboard own = facts_.Pawns(side_).pawns & far;
     return own & outer & Neighbours(own & inner);
+  }
+
+  // Whether a piece looks at the king or a rook stands behind the pawn.
+  bool HasPiecesFor(Bitboard pawn) const {
+    const Bitboard behind = RearSpan(side_, pawn);
+    return (looking_ | (facts_.Own(side_, PieceKind::kRook) & behind)) != 0;
   }
 
   // Enemy pawns on the wing, and pieces there that a pawn drives away.
@@ -191,12 +207,23 @@ class Attack {
     const Bitboard beside = Neighbours(FileMask(FileOf(pawn)));
     for (const Square helper :
          InOrder(side_, facts_.Pawns(side_).pawns & beside)) {
-      const Square to = First(Forward(side_, Bit(helper)));
+      const std::vector<Move> helped = Helped(helper, pawn, goal);
+      if (!helped.empty()) return helped;
+    }
+    return {};
+  }
+
+  // The storm after an advance of the helper that guards a step of it; empty
+  // where there is none that makes it sound.
+  std::vector<Move> Helped(Square helper, Square pawn, Square goal) const {
+    const Bitboard one = Forward(side_, Bit(helper));
+    const Bitboard two = Forward(side_, one & RelativeRankMask(side_, 2));
+    for (const Square to : InOrder(side_, one | two)) {
       const Move help = FindMove(outlook_.position, side_, helper, to);
       if (help.is_null() || help.is_promotion()) continue;
-      std::vector<Move> helped = {help};
-      if (!Walk(pawn, goal, helped) || !GuardsOne(to, helped)) continue;
-      if (AreSound(outlook_, helped)) return helped;
+      std::vector<Move> moves = {help};
+      if (!Walk(pawn, goal, moves) || !GuardsOne(to, moves)) continue;
+      if (AreSound(outlook_, moves)) return moves;
     }
     return {};
   }
@@ -295,15 +322,12 @@ class Attack {
     if (count < kFewestAttackers) return false;
     if ((attackers & facts.Own(side_, PieceKind::kQueen)) == 0) return false;
     const int defenders = Defenders(facts);
-    return count > defenders || (count == defenders && HasHole(facts));
+    return count > defenders || (count + 1 >= defenders && HasHole(facts));
   }
 
   int FindRecruits(Recruit* recruits) const {
-    const Bitboard officers = outlook_.position.Pieces(side_) &
-                              ~facts_.Pawns(side_).pawns &
-                              ~facts_.Own(side_, PieceKind::kKing);
     int size = 0;
-    for (const Square from : InOrder(side_, officers & ~looking_)) {
+    for (const Square from : InOrder(side_, Officers() & ~looking_)) {
       const Recruit recruit = RecruitFrom(from);
       if (recruit.to != kNoSquare && size < 16) recruits[size++] = recruit;
     }
@@ -330,8 +354,11 @@ class Attack {
       for (const Square to : InOrder(side_, reach.NewAfter(moves) & ~barred)) {
         const Bitboard seen = PieceAttacks(kind, to, occupied);
         if (Contains(seen, king_)) continue;
-        const int looks = PopCount(seen & near) * 8 - KingDistance(to, king_) -
-                          (Contains(chased, to) ? 2 : 0);
+        const int away = KingDistance(to, king_) +
+                         std::abs(FileOf(to) - FileOf(king_)) +
+                         (Contains(chased, to) ? 2 : 0);
+        // What it looks at counts most, then how near it stands.
+        const int looks = std::max(1, PopCount(seen & near) * 16 - away);
         if ((seen & near) == 0 || looks <= most) continue;
         most = looks;
         best = {from, to, moves, moves * 4 + OrderOf(kind)};
