@@ -1,6 +1,5 @@
 #include "assay/plans/draft.h"
 namespace assay {
-void DraftKingAttacks(const Outlook&, std::vector<Draft>&) {}
 void DraftRestraints(const Outlook&, const std::vector<Plan>&,
                      std::vector<Draft>&) {}
 }  // namespace assay

@@ -1,0 +1,453 @@
+// King attack: pawns and pieces are brought against the enemy king.
+//
+// The trade recommends a pawn storm where the kings stand on different wings,
+// where the centre is locked and the own chain points at the king, or where
+// two pawns side by side can roll on at it: the pawns advance until one hits
+// the shelter or drives a defender away. It recommends bringing pieces where
+// those that look at the king would be three with the queen among them, and
+// more than the defenders beside it, or where its shelter has a hole.
+//
+// Not recommended with the queens off, in an open centre against the better
+// developed side, before the own minor pieces are out, nor where nothing points
+// at the king.
+#include <algorithm>
+#include <cstdlib>
+
+#include "assay/facts/claim_makers.h"
+#include "assay/facts/danger.h"
+#include "assay/facts/kings.h"
+#include "assay/facts/routes.h"
+#include "assay/plans/best_drafts.h"
+#include "assay/plans/pawn_play.h"
+
+namespace assay {
+namespace {
+
+// Own reasoning on the scale of the weights: a lever on the shelter opens a
+// file at the king, about what a file, a gap and a piece's look at the king are
+// worth together; each reason that handbooks give changes it by about a tempo.
+constexpr Centipawns kOppositeWings = 56;
+constexpr Centipawns kChainPoints = 50;
+constexpr Centipawns kDuo = 42;
+constexpr Centipawns kHook = 10;        // the pawn hit has moved already
+constexpr Centipawns kRookBehind = 8;   // on the file that the storm opens
+constexpr Centipawns kLooksAtKing = 5;  // each piece, three at most
+constexpr Centipawns kOpenCentre = -20;
+constexpr Centipawns kEachUndeveloped = -8;
+
+constexpr Centipawns kPiecesCome = 24;
+constexpr Centipawns kEachMore = 10;  // attacker than there are defenders
+constexpr Centipawns kGap = 6;
+constexpr Centipawns kLineToKing = 8;
+
+constexpr Centipawns kMostSeen = 15;  // of what the ledger says
+constexpr Centipawns kLeast = 20;
+constexpr Centipawns kMost = 80;
+
+constexpr int kMostStormMoves = 4;
+constexpr int kMostRoute = 3;
+constexpr int kMostPieceMoves = 4;
+constexpr int kFewestAttackers = 3;
+constexpr int kMostUndeveloped = 2;
+
+// Files f to h or a to c, where the king stands on one of them.
+Bitboard WingOf(Square king) {
+  if (FileOf(king) >= 5) return FileMask(5) | FileMask(6) | FileMask(7);
+  if (FileOf(king) <= 2) return FileMask(0) | FileMask(1) | FileMask(2);
+  return 0;
+}
+
+// One piece on its way to where it looks at the king.
+struct Recruit {
+  Square from = kNoSquare;
+  Square to = kNoSquare;
+  int moves = 0;
+  int order = 0;  // the less, the sooner it is chosen
+};
+
+class Attack {
+ public:
+  explicit Attack(const Outlook& outlook)
+      : outlook_(outlook),
+        facts_(outlook.facts),
+        side_(outlook.side),
+        enemy_(outlook.enemy()),
+        king_(outlook.position.King(outlook.enemy())),
+        wing_(WingOf(king_)),
+        looking_(KingAttackers(facts_, enemy_)),
+        undeveloped_(PopCount(UndevelopedPieces(facts_, side_))) {}
+
+  // Queen on, and the own side is not the one that an open centre punishes.
+  bool IsTimely() const {
+    if (facts_.Own(side_, PieceKind::kQueen) == 0) return false;
+    if (undeveloped_ > kMostUndeveloped) return false;
+    const int theirs = PopCount(UndevelopedPieces(facts_, enemy_));
+    return facts_.centre() != Centre::kOpen || undeveloped_ <= theirs;
+  }
+
+  void OfferStorms(Shortlist& best) const {
+    if (wing_ == 0 || RelativeRank(enemy_, king_) > 1) return;
+    if (PopCount(Officers()) < kFewestAttackers) return;
+    const bool opposite = AreOpposite();
+    const bool chain = ChainPointsTo(outlook_, king_);
+    // The wings and the chain say where to attack; a duo alone does not.
+    const Bitboard duo = HasPiecesFor(Duo()) ? Duo() : 0;
+    if (!opposite && !chain && duo == 0) return;
+    for (const Square pawn :
+         InOrder(side_, facts_.Pawns(side_).pawns & wing_)) {
+      const Centipawns reason = opposite              ? kOppositeWings
+                                : chain               ? kChainPoints
+                                : Contains(duo, pawn) ? kDuo
+                                                      : 0;
+      if (reason != 0) OfferStorm(pawn, reason, best);
+    }
+  }
+
+  void OfferPieces(Shortlist& best) const {
+    // Where nothing points at the king there is no attack to join.
+    if (looking_ == 0) return;
+    Recruit recruits[16];
+    const int size = FindRecruits(recruits);
+    std::vector<Move> moves;
+    Position at = outlook_.position;
+    Bitboard come = 0;
+    for (int i = 0; i < size; ++i) {
+      if (!moves.empty() && IsEnough(Facts(at))) break;
+      std::vector<Move> more = moves;
+      if (!Join(recruits[i], at, more)) continue;
+      moves = std::move(more);
+      come |= Bit(recruits[i].to);
+    }
+    if (moves.empty() || at.InCheck()) return;
+    const Facts after(at);
+    if (!IsEnough(after)) return;
+    if (MostHanging(after, side_) > MostHanging(facts_, side_)) return;
+    OfferJoined(moves, after, best);
+  }
+
+ private:
+  // The own pieces, queen included.
+  Bitboard Officers() const {
+    return outlook_.position.Pieces(side_) & ~facts_.Pawns(side_).pawns &
+           ~facts_.Own(side_, PieceKind::kKing);
+  }
+
+  bool AreOpposite() const {
+    const Bitboard own = WingOf(outlook_.position.King(side_));
+    return own != 0 && own != wing_;
+  }
+
+  // The f-pawn (c-pawn) with the e-pawn (d-pawn) beside it, on their fourth
+  // rank or further.
+  Bitboard Duo() const {
+    const Bitboard outer = FileMask(FileOf(king_) >= 5 ? 5 : 2);
+    const Bitboard inner = FileMask(FileOf(king_) >= 5 ? 4 : 3);
+    const Bitboard far = FillForward(side_, RelativeRankMask(side_, 3));
+    const Bitboard own = facts_.Pawns(side_).pawns & far;
+    return own & outer & Neighbours(own & inner);
+  }
+
+  // Whether a piece looks at the king or a rook stands behind the pawn.
+  bool HasPiecesFor(Bitboard pawn) const {
+    const Bitboard behind = RearSpan(side_, pawn);
+    return (looking_ | (facts_.Own(side_, PieceKind::kRook) & behind)) != 0;
+  }
+
+  // Enemy pawns on the wing, and pieces there that a pawn drives away.
+  Bitboard Hittable() const {
+    const Position& position = outlook_.position;
+    const Bitboard zone =
+        wing_ & FillForward(side_, RelativeRankMask(side_, 4));
+    const Bitboard guards = facts_.Own(enemy_, PieceKind::kKnight) |
+                            facts_.Own(enemy_, PieceKind::kBishop) |
+                            facts_.Own(enemy_, PieceKind::kRook);
+    return ((guards & zone) | (facts_.Pawns(enemy_).pawns & zone)) &
+           position.Pieces(enemy_);
+  }
+
+  // The nearest square ahead where the pawn hits something; kNoSquare where
+  // something stands before it or where it hits already.
+  Square GoalOf(Square pawn) const {
+    const Bitboard hittable = Hittable();
+    if ((PawnAttacks(side_, Bit(pawn)) & hittable) != 0) return kNoSquare;
+    Bitboard at = Bit(pawn);
+    while (true) {
+      at = Forward(side_, at) & ~outlook_.position.Occupied();
+      if (at == 0) return kNoSquare;
+      if ((PawnAttacks(side_, at) & hittable) != 0) return First(at);
+    }
+  }
+
+  // The pawn's steps to the goal after `moves`; false where that is illegal.
+  bool Walk(Square pawn, Square goal, std::vector<Move>& moves) const {
+    while (pawn != goal) {
+      Bitboard next = Forward(side_, Bit(pawn));
+      if (RelativeRank(side_, pawn) == 1 && First(next) != goal) {
+        next = Forward(side_, next);
+      }
+      const std::optional<Position> at =
+          PlayAlone(outlook_.position, side_, moves);
+      if (!at.has_value()) return false;
+      const Move move = FindMove(*at, side_, pawn, First(next));
+      if (move.is_null()) return false;
+      moves.push_back(move);
+      pawn = First(next);
+    }
+    return true;
+  }
+
+  // The storm, with a pawn brought up to guard its steps where it needs one;
+  // empty where it cannot be made sound.
+  std::vector<Move> SoundStorm(Square pawn, Square goal) const {
+    std::vector<Move> moves;
+    if (!Walk(pawn, goal, moves)) return {};
+    const std::size_t steps = moves.size();
+    if (steps <= kMostStormMoves && AreSound(outlook_, moves)) return moves;
+    if (steps >= kMostStormMoves) return {};
+    const Bitboard beside = Neighbours(FileMask(FileOf(pawn)));
+    for (const Square helper :
+         InOrder(side_, facts_.Pawns(side_).pawns & beside)) {
+      const std::vector<Move> helped = Helped(helper, pawn, goal);
+      if (!helped.empty()) return helped;
+    }
+    return {};
+  }
+
+  // The storm after an advance of the helper that guards a step of it; empty
+  // where there is none that makes it sound.
+  std::vector<Move> Helped(Square helper, Square pawn, Square goal) const {
+    const Bitboard one = Forward(side_, Bit(helper));
+    const Bitboard two = Forward(side_, one & RelativeRankMask(side_, 2));
+    for (const Square to : InOrder(side_, one | two)) {
+      const Move help = FindMove(outlook_.position, side_, helper, to);
+      if (help.is_null() || help.is_promotion()) continue;
+      std::vector<Move> moves = {help};
+      if (!Walk(pawn, goal, moves) || !GuardsOne(to, moves)) continue;
+      if (AreSound(outlook_, moves)) return moves;
+    }
+    return {};
+  }
+
+  // Whether the helper's pawn then guards a step of the storm.
+  bool GuardsOne(Square helper, const std::vector<Move>& moves) const {
+    const Bitboard guarded = PawnAttacks(side_, Bit(helper));
+    return std::any_of(moves.begin() + 1, moves.end(), [guarded](Move move) {
+      return Contains(guarded, move.to());
+    });
+  }
+
+  void OfferStorm(Square pawn, Centipawns reason, Shortlist& best) const {
+    const Square goal = GoalOf(pawn);
+    if (goal == kNoSquare) return;
+    Draft draft;
+    draft.kind = PlanKind::kKingAttack;
+    draft.moves = SoundStorm(pawn, goal);
+    if (draft.moves.empty()) return;
+    const std::optional<Position> end =
+        PlayAlone(outlook_.position, side_, draft.moves);
+    if (!end.has_value() || end->InCheck()) return;
+    // The own king must not be laid bare by it.
+    const Facts after(*end);
+    if (!AreOpposite() && FindOpenDiagonals(after, side_).size >
+                              FindOpenDiagonals(facts_, side_).size) {
+      return;
+    }
+    const Bitboard hit = PawnAttacks(side_, Bit(goal)) & Hittable();
+    const Centipawns value = ValueOfStorm(pawn, hit, reason, *end);
+    if (value < kLeast) return;
+    draft.targets = {king_};
+    for (const Square target : Each(hit)) draft.targets.Add(target);
+    DescribeStorm(hit & facts_.Pawns(enemy_).pawns, draft);
+    best.Offer(outlook_, std::move(draft), value);
+  }
+
+  Centipawns ValueOfStorm(Square pawn, Bitboard hit, Centipawns reason,
+                          const Position& end) const {
+    Centipawns value = reason;
+    const Bitboard moved =
+        facts_.Pawns(enemy_).pawns & ~RelativeRankMask(enemy_, 1);
+    if ((hit & moved) != 0) value += kHook;
+    const Bitboard file = FileMask(FileOf(pawn));
+    if ((facts_.Own(side_, PieceKind::kRook) & file) != 0) value += kRookBehind;
+    value += kLooksAtKing * std::min(PopCount(looking_), 3);
+    if (facts_.centre() == Centre::kOpen) value += kOpenCentre;
+    value += kEachUndeveloped * undeveloped_;
+    return std::min(value + Seen(end), kMost);
+  }
+
+  void DescribeStorm(Bitboard pawns_hit, Draft& draft) const {
+    if (pawns_hit != 0) {
+      const Move last = draft.moves.back();
+      Claim claim = LeverMoveClaim(side_, {last.from(), last.to(), pawns_hit});
+      std::vector<Move> before = draft.moves;
+      before.pop_back();
+      claim.line = WithPasses(outlook_.position, side_, before);
+      draft.claims.push_back(std::move(claim));
+    }
+    draft.claims.push_back(CentreClaim(facts_));
+    draft.claims.push_back(ShelterClaim(facts_, enemy_));
+    if (looking_ != 0) {
+      draft.claims.push_back(KingAttackersClaim(facts_, enemy_));
+    }
+  }
+
+  // A share of what the ledger says of the end.
+  Centipawns Seen(const Position& end) const {
+    const Centipawns change =
+        ScoreAt(outlook_, end) - ScoreAt(outlook_, outlook_.position);
+    return std::clamp(change / 2, -kMostSeen, kMostSeen);
+  }
+
+  // Enemy pieces that stand by their king; a rook there seldom defends.
+  int Defenders(const Facts& facts) const {
+    int count = 0;
+    const Bitboard guards = facts.Own(enemy_, PieceKind::kQueen) |
+                            facts.Own(enemy_, PieceKind::kBishop) |
+                            facts.Own(enemy_, PieceKind::kKnight);
+    for (const Square square : Each(guards)) {
+      if (KingDistance(square, king_) <= 2) ++count;
+    }
+    return count;
+  }
+
+  bool HasHole(const Facts& facts) const {
+    return ShelterGaps(facts, enemy_) > 0 || FilesToKing(facts, enemy_) != 0 ||
+           FindOpenDiagonals(facts, enemy_).size > 0;
+  }
+
+  // Without the queen, or with fewer than three, an attack seldom gets there.
+  bool IsEnough(const Facts& facts) const {
+    const Bitboard attackers = KingAttackers(facts, enemy_);
+    const int count = PopCount(attackers);
+    if (count < kFewestAttackers) return false;
+    if ((attackers & facts.Own(side_, PieceKind::kQueen)) == 0) return false;
+    const int defenders = Defenders(facts);
+    return count > defenders || (count + 1 >= defenders && HasHole(facts));
+  }
+
+  int FindRecruits(Recruit* recruits) const {
+    int size = 0;
+    for (const Square from : InOrder(side_, Officers() & ~looking_)) {
+      const Recruit recruit = RecruitFrom(from);
+      if (recruit.to != kNoSquare && size < 16) recruits[size++] = recruit;
+    }
+    std::stable_sort(
+        recruits, recruits + size,
+        [](const Recruit& a, const Recruit& b) { return a.order < b.order; });
+    return size;
+  }
+
+  // The way of one piece to where it looks at the king without a check.
+  Recruit RecruitFrom(Square from) const {
+    const PieceKind kind = outlook_.position.At(from).kind();
+    const Reach reach(facts_, from, kMostRoute);
+    const Bitboard near = facts_.KingNeighbourhood(enemy_);
+    const Bitboard chased =
+        ChasedByPawns(facts_, enemy_) & ~facts_.Pawns(side_).attacks;
+    Bitboard barred = outlook_.position.Occupied() | RelativeRankMask(side_, 7);
+    // The queen just moves on, and the shelter has a hole.
+    if (kind != PieceKind::kQueen) barred |= chased;
+    const Bitboard occupied = outlook_.position.Occupied() & ~Bit(from);
+    Recruit best;
+    int most = 0;
+    for (int moves = 1; moves <= kMostRoute && most == 0; ++moves) {
+      for (const Square to : InOrder(side_, reach.NewAfter(moves) & ~barred)) {
+        const Bitboard seen = PieceAttacks(kind, to, occupied);
+        if (Contains(seen, king_)) continue;
+        const int away = KingDistance(to, king_) +
+                         std::abs(FileOf(to) - FileOf(king_)) +
+                         (Contains(chased, to) ? 2 : 0);
+        // What it looks at counts most, then how near it stands.
+        const int looks = std::max(1, PopCount(seen & near) * 16 - away);
+        if ((seen & near) == 0 || looks <= most) continue;
+        most = looks;
+        best = {from, to, moves, moves * 4 + OrderOf(kind)};
+      }
+    }
+    return best;
+  }
+
+  // Among pieces equally near, minor pieces first.
+  static int OrderOf(PieceKind kind) {
+    return kind == PieceKind::kKnight   ? 0
+           : kind == PieceKind::kBishop ? 1
+           : kind == PieceKind::kQueen  ? 2
+                                        : 3;
+  }
+
+  // Plays the piece's way on; false, and nothing changed, where it is barred.
+  bool Join(const Recruit& recruit, Position& at,
+            std::vector<Move>& moves) const {
+    if (moves.size() + recruit.moves > kMostPieceMoves) return false;
+    const Facts here(at);
+    const Reach reach(here, recruit.from, kMostRoute);
+    const int before = PopCount(KingAttackers(here, enemy_));
+    for (const SquareList& route : RoutesInOrder(reach, side_, recruit.to, 2)) {
+      std::vector<Move> more = moves;
+      const std::optional<Position> end = PlayRoute(at, side_, route, more);
+      if (!end.has_value() || end->InCheck()) continue;
+      if (PopCount(KingAttackers(Facts(*end), enemy_)) <= before) continue;
+      at = *end;
+      moves = std::move(more);
+      return true;
+    }
+    return false;
+  }
+
+  void OfferJoined(const std::vector<Move>& moves, const Facts& after,
+                   Shortlist& best) const {
+    Draft draft;
+    draft.kind = PlanKind::kKingAttack;
+    draft.moves = moves;
+    draft.targets = {king_};
+    const Bitboard files = FilesToKing(after, enemy_) & kRank1;
+    const OpenDiagonals diagonals = FindOpenDiagonals(after, enemy_);
+    const int attackers = PopCount(KingAttackers(after, enemy_));
+    Centipawns value = kPiecesCome;
+    value += kEachMore * (attackers - Defenders(after));
+    value += kGap * ShelterGaps(after, enemy_);
+    if (files != 0) value += kLineToKing;
+    if (diagonals.size > 0) value += kLineToKing;
+    if (facts_.centre() == Centre::kOpen) value += kOpenCentre / 2;
+    value += kEachUndeveloped * undeveloped_;
+    value = std::min(value + Seen(after.position()), kMost);
+    if (value < kLeast) return;
+    const std::vector<Move> line = WithPasses(outlook_.position, side_, moves);
+    const auto add = [&](Claim claim) {
+      claim.line = line;
+      draft.claims.push_back(std::move(claim));
+    };
+    add(KingAttackersClaim(after, enemy_));
+    add(ShelterClaim(after, enemy_));
+    for (const Square file : Each(files)) {
+      add(FileToKingClaim(after, enemy_, FileOf(file)));
+    }
+    for (const OpenDiagonal& diagonal : diagonals) {
+      add(DiagonalOpenClaim(after, enemy_, diagonal));
+    }
+    best.Offer(outlook_, std::move(draft), value);
+  }
+
+  const Outlook& outlook_;
+  const Facts& facts_;
+  const Side side_;
+  const Side enemy_;
+  const Square king_;       // the enemy's
+  const Bitboard wing_;     // where it stands; empty in the middle
+  const Bitboard looking_;  // own pieces that look at its neighbourhood
+  const int undeveloped_;
+};
+
+}  // namespace
+
+void DraftKingAttacks(const Outlook& outlook, std::vector<Draft>& drafts) {
+  if (outlook.facts.InCheck()) return;
+  const Attack attack(outlook);
+  if (!attack.IsTimely()) return;
+  Shortlist best(2);
+  attack.OfferStorms(best);
+  attack.OfferPieces(best);
+  best.MoveTo(drafts);
+}
+
+}  // namespace assay
