@@ -56,6 +56,14 @@ class Checker {
       EXPECT_FALSE(caution.kind.empty());
       CheckSentence(caution.text, caution.claims);
     }
+    for (const ToldPlan& plan : explanation_.plans) {
+      EXPECT_FALSE(plan.title.empty());
+      CheckSentence(plan.text, plan.claims);
+      CheckSentence(plan.ignored_text, plan.ignored_claims);
+      if (!plan.counter.empty()) {
+        CheckSentence(plan.counter_text, plan.counter_claims);
+      }
+    }
     for (const Temptation& temptation : explanation_.temptations) {
       CheckSentence(temptation.text, temptation.claims);
     }

@@ -104,9 +104,10 @@ inline bool IsTaught(const Plan& plan, const std::string& way) {
       return journeys.count(squares[0]) > 0 && Contains(targets, squares[1]);
     case PlanKind::kFile: {
       const int file = key[0] - 'a';
-      return std::any_of(
-          journeys.begin(), journeys.end(),
-          [file](const auto& journey) { return FileOf(journey.second) == file; });
+      return std::any_of(journeys.begin(), journeys.end(),
+                         [file](const auto& journey) {
+                           return FileOf(journey.second) == file;
+                         });
     }
     case PlanKind::kRestrain:
       return plan.moves.front().to() == squares[1] ||

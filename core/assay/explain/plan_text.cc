@@ -35,8 +35,8 @@ class Teller {
         "If " + std::string(Name(Other(plan_.side))) +
         " only waits: " + LineText(position_, told_.ignored_line) + ".";
     TellCounter();
-    told_.text = std::string(Name(plan_.side)) + Predicate() + Moves() +
-                 StandingText() + ".";
+    told_.text =
+        std::string(Name(plan_.side)) + Predicate() + StandingText() + ".";
     return std::move(told_);
   }
 
@@ -116,7 +116,8 @@ class Teller {
   std::string Title() const {
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return "siege of " + TargetUnit();
+        return IsBlockade() ? "a blockade on " + ToString(Target())
+                            : "a siege of " + TargetUnit();
       case PlanKind::kLever:
         return "the break " + Named(plan_.side, told_.steps.back().san);
       case PlanKind::kExpansion:
@@ -132,7 +133,7 @@ class Teller {
       case PlanKind::kMajority:
         return "advancing the majority";
       case PlanKind::kPasser:
-        return Blockades() ? "blockading " + TargetUnit()
+        return Blockades() ? "a blockade on " + ToString(Goal())
                            : "pushing the passed pawn";
       case PlanKind::kKingAttack:
         return "an attack on the king";
@@ -152,68 +153,96 @@ class Teller {
     return "";
   }
 
+  // A passed pawn that pieces alone deal with is the enemy's.
   bool Blockades() const {
-    return !plan_.targets.empty() && !position_.At(Target()).empty() &&
-           position_.At(Target()).side() != plan_.side;
+    Position at = position_;
+    for (const Move move : plan_.moves) {
+      if (at.side_to_move() != plan_.side) at = at.AfterPass();
+      if (at.At(move.from()).kind() == PieceKind::kPawn) return false;
+      at = at.After(move);
+    }
+    return true;
+  }
+
+  // A siege whose first target is empty: a piece is to stand there.
+  bool IsBlockade() const {
+    return plan_.kind == PlanKind::kSiege && position_.At(Target()).empty();
+  }
+
+  // The last move, which is the plan's point, for kinds that are named by it.
+  std::string Point() const {
+    return Named(plan_.side, told_.steps.back().san);
+  }
+
+  // " prepares the break b4 with a3", " plays the break b4".
+  std::string NamedByItsPoint(const std::string& what) const {
+    if (told_.steps.size() == 1) return " plays " + what + Point();
+    return " prepares " + what + Point() + " with " +
+           Names(told_.steps.size() - 1);
   }
 
   std::string Predicate() const {
+    const std::string with = " with " + Names(told_.steps.size());
+    const std::string from = std::string(Name(MovedKind())) + " on " +
+                             ToString(plan_.moves.front().from());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return " lays siege to " + TargetUnit();
+        return (IsBlockade() ? " sets up a blockade on " + ToString(Target())
+                             : " lays siege to " + TargetUnit()) +
+               with;
       case PlanKind::kLever:
-        return " prepares the break " +
-               Named(plan_.side, told_.steps.back().san);
+        return NamedByItsPoint("the break ");
       case PlanKind::kExpansion:
-        return " gains space";
+        return " gains space" + with;
       case PlanKind::kRegroup:
-        return " brings the " + std::string(Name(MovedKind())) + " on " +
-               ToString(plan_.moves.front().from()) + " to " + ToString(Goal());
+        return " brings the " + from + " to " + ToString(Goal()) +
+               (told_.steps.size() == 1 ? "" : with);
       case PlanKind::kTrade:
-        return " offers to trade the " + std::string(Name(MovedKind())) +
-               " on " + ToString(plan_.moves.front().from()) + " for " +
-               TargetUnit();
+        return " offers to trade the " + from + " for " + TargetUnit() + with;
       case PlanKind::kMinorityAttack:
-        return " starts the minority attack";
+        return " starts the minority attack" + with;
       case PlanKind::kMajority:
-        return " advances the majority";
+        return " advances the majority" + with;
       case PlanKind::kPasser:
-        return Blockades() ? " blockades " + TargetUnit()
-                           : " pushes the passed pawn";
+        return (Blockades()
+                    ? " blockades the passed pawn from " + ToString(Goal())
+                    : " pushes the passed pawn") +
+               with;
       case PlanKind::kKingAttack:
         return " attacks the king on " +
-               ToString(position_.King(Other(plan_.side)));
+               ToString(position_.King(Other(plan_.side))) + with;
       case PlanKind::kKingWalk:
-        return " walks the king to " + ToString(Goal());
+        return " walks the king to " + ToString(Goal()) +
+               (told_.steps.size() == 1 ? "" : with);
       case PlanKind::kDevelop:
-        return " finishes development";
+        return " develops" + with;
       case PlanKind::kFile:
         return std::string(" brings a rook to the ") +
-               FilesText(FileMask(FileOf(Goal())));
+               FilesText(FileMask(FileOf(Goal()))) + with;
       case PlanKind::kRestrain:
-        return " keeps the opponent from playing on " + ToString(Target());
+        return " stops the opponent on " + ToString(Target()) + with;
       case PlanKind::kReshape:
-        return " changes the centre";
+        return " changes the centre" + with;
     }
     return "";
   }
 
-  std::string Moves() const {
+  // The first so many moves: "Na5, Ba6 and Rc8".
+  std::string Names(std::size_t count) const {
     std::vector<std::string> names;
-    names.reserve(told_.steps.size());
-    for (const ToldStep& step : told_.steps) {
-      names.push_back(Named(plan_.side, step.san));
+    for (std::size_t i = 0; i < count; ++i) {
+      names.push_back(Named(plan_.side, told_.steps[i].san));
     }
-    return " with " + Join(names);
+    return Join(names);
   }
 
   void TellCounter() {
     if (plan_.counter.empty()) return;
-    // It comes before the plan where the opponent is to move, else after its
-    // first move.
+    // It comes before the plan where the opponent is to move and does not
+    // rather wait for its first move.
     std::vector<Move> line;
-    if (position_.side_to_move() == plan_.side) {
-      line.push_back(plan_.moves.front());
+    if (position_.side_to_move() == plan_.side || plan_.counter_after_first) {
+      line = WithPasses(position_, plan_.side, {plan_.moves.front()});
     }
     Position at = AfterLine(position_, line);
     std::string sans;

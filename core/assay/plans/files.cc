@@ -57,7 +57,10 @@ class FileFinder {
     const Bitboard aims = Aims(file);
     if (PopCount(aims) < (open ? 2 : 1)) return;
     // A rook that is on such a file already has found its work.
-    if (IsOpen(FileOf(rook)) || IsHalfOpen(FileOf(rook))) return;
+    if (IsOpen(FileOf(rook)) || IsHalfOpen(FileOf(rook)) ||
+        RelativeRank(side_, rook) > 1) {
+      return;
+    }
     for (const int rank : {0, 1}) {
       const Square to = Relative(side_, MakeSquare(file, rank));
       const int moves = reach.MovesTo(to);

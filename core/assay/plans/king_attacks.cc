@@ -278,7 +278,9 @@ class Attack {
   void DescribeStorm(Bitboard pawns_hit, Draft& draft) const {
     if (pawns_hit != 0) {
       const Move last = draft.moves.back();
-      Claim claim = LeverMoveClaim(side_, {last.from(), last.to(), pawns_hit});
+      const Bitboard attacked =
+          PawnAttacks(side_, last.to()) & facts_.Pawns(enemy_).pawns;
+      Claim claim = LeverMoveClaim(side_, {last.from(), last.to(), attacked});
       std::vector<Move> before = draft.moves;
       before.pop_back();
       claim.line = WithPasses(outlook_.position, side_, before);

@@ -61,6 +61,8 @@ struct Plan {
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found
+  // It comes after the plan's first move even where the opponent is to move.
+  bool counter_after_first = false;
   Proof proof;  // of its first move; its line is empty where none was made
   std::vector<Claim> claims;
 

@@ -127,6 +127,7 @@ void ProvePlans(const Position& position, const Proof& best,
       if (loses && !anyway) {
         plan.standing = Standing::kStopped;
         plan.counter = {proof.line[1]};
+        plan.counter_after_first = true;
       }
       if (!to_move) proof.line.insert(proof.line.begin(), Move());
       plan.proof = std::move(proof);

@@ -165,7 +165,10 @@ class Regrouper {
 
   void Describe(const Journey& journey, const SquareList& route,
                 Draft& draft) const {
-    if (Contains(facts_.Pawns(side_).outposts, journey.to)) {
+    const bool minor =
+        facts_.position().At(journey.from).kind() == PieceKind::kKnight ||
+        facts_.position().At(journey.from).kind() == PieceKind::kBishop;
+    if (minor && Contains(facts_.Pawns(side_).outposts, journey.to)) {
       Claim claim = SquaresClaim(ClaimKind::kOutpostRoute, side_, 0);
       claim.squares = route;
       draft.claims.push_back(claim);
