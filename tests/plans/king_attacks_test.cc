@@ -80,6 +80,12 @@ constexpr PlanRow kRows[] = {
      Side::kWhite,
      "e1e3 e3g3",
      "g8"},
+    {{"KnightOpensTheQueensWay"},
+     "Kg1 Qd1 Ra1 Rf1 Bd3 Bf4 Nd2 Nf3 a2 b2 c3 d4 e3 f2 g2 h2 v Kg8 Qd8 Ra8 "
+     "Rf8 Be7 Bb7 Nd7 Nf6 a7 b6 c5 d5 e6 f7 g7 h7",
+     Side::kWhite,
+     "f3e5 d1f3 f3g3",
+     "g8"},
     {{"EdgeFileStorm"},
      "Kb1 Qd2 Rd1 Rh1 Bd3 Nf3 a2 b2 c3 d4 f2 g4 h2 v Kh8 Qe7 Ra8 Re8 Bb7 Nd7 "
      "a7 b6 c5 d5 f7 g7 h6",

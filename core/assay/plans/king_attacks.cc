@@ -106,17 +106,11 @@ class Attack {
   void OfferPieces(Shortlist& best) const {
     // Where nothing points at the king there is no attack to join.
     if (looking_ == 0) return;
-    Recruit recruits[16];
-    const int size = FindRecruits(recruits);
     std::vector<Move> moves;
     Position at = outlook_.position;
-    Bitboard come = 0;
-    for (int i = 0; i < size; ++i) {
-      if (!moves.empty() && IsEnough(Facts(at))) break;
-      std::vector<Move> more = moves;
-      if (!Join(recruits[i], at, more)) continue;
-      moves = std::move(more);
-      come |= Bit(recruits[i].to);
+    // Each that comes may open the way of the next.
+    while (moves.empty() || !IsEnough(Facts(at))) {
+      if (at.InCheck() || !JoinNext(at, moves)) break;
     }
     if (moves.empty() || at.InCheck()) return;
     const Facts after(at);
@@ -327,29 +321,43 @@ class Attack {
     return count > defenders || (count + 1 >= defenders && HasHole(facts));
   }
 
-  int FindRecruits(Recruit* recruits) const {
+  // Brings the nearest piece that can come; false where none can.
+  bool JoinNext(Position& at, std::vector<Move>& moves) const {
+    const Position now = at;  // `here` refers to it
+    const Facts here(now);
+    const Bitboard far = now.Pieces(side_) & ~here.Pawns(side_).pawns &
+                         ~here.Own(side_, PieceKind::kKing) &
+                         ~KingAttackers(here, enemy_);
+    Recruit recruits[16];
     int size = 0;
-    for (const Square from : InOrder(side_, Officers() & ~looking_)) {
-      const Recruit recruit = RecruitFrom(from);
+    for (const Square from : InOrder(side_, far)) {
+      const Recruit recruit = RecruitFrom(here, from);
       if (recruit.to != kNoSquare && size < 16) recruits[size++] = recruit;
     }
     std::stable_sort(
         recruits, recruits + size,
         [](const Recruit& a, const Recruit& b) { return a.order < b.order; });
-    return size;
+    for (int i = 0; i < size; ++i) {
+      if (Join(here, recruits[i], at, moves)) return true;
+    }
+    return false;
   }
 
   // The way of one piece to where it looks at the king without a check.
-  Recruit RecruitFrom(Square from) const {
-    const PieceKind kind = outlook_.position.At(from).kind();
-    const Reach reach(facts_, from, kMostRoute);
-    const Bitboard near = facts_.KingNeighbourhood(enemy_);
+  Recruit RecruitFrom(const Facts& here, Square from) const {
+    const PieceKind kind = here.position().At(from).kind();
+    const Reach reach(here, from, kMostRoute);
+    const Bitboard near = here.KingNeighbourhood(enemy_);
     const Bitboard chased =
-        ChasedByPawns(facts_, enemy_) & ~facts_.Pawns(side_).attacks;
-    Bitboard barred = outlook_.position.Occupied() | RelativeRankMask(side_, 7);
-    // The queen just moves on, and the shelter has a hole.
-    if (kind != PieceKind::kQueen) barred |= chased;
-    const Bitboard occupied = outlook_.position.Occupied() & ~Bit(from);
+        ChasedByPawns(here, enemy_) & ~here.Pawns(side_).attacks;
+    Bitboard barred = here.position().Occupied() | RelativeRankMask(side_, 7);
+    if (kind == PieceKind::kQueen) {
+      // Chased by a pawn it just moves on, and the shelter has a hole.
+      barred |= here.Attacked(enemy_);
+    } else {
+      barred |= chased;
+    }
+    const Bitboard occupied = here.position().Occupied() & ~Bit(from);
     Recruit best;
     int most = 0;
     for (int moves = 1; moves <= kMostRoute && most == 0; ++moves) {
@@ -378,12 +386,11 @@ class Attack {
   }
 
   // Plays the piece's way on; false, and nothing changed, where it is barred.
-  bool Join(const Recruit& recruit, Position& at,
+  bool Join(const Facts& facts, const Recruit& recruit, Position& at,
             std::vector<Move>& moves) const {
     if (moves.size() + recruit.moves > kMostPieceMoves) return false;
-    const Facts here(at);
-    const Reach reach(here, recruit.from, kMostRoute);
-    const int before = PopCount(KingAttackers(here, enemy_));
+    const Reach reach(facts, recruit.from, kMostRoute);
+    const int before = PopCount(KingAttackers(facts, enemy_));
     for (const SquareList& route : RoutesInOrder(reach, side_, recruit.to, 2)) {
       std::vector<Move> more = moves;
       const std::optional<Position> end = PlayRoute(at, side_, route, more);
