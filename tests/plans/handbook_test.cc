@@ -57,8 +57,8 @@ TEST(Handbook, PlansAreNamedAsOftenAsBefore) {
   std::printf("of %d rows: first %d, in three %d\n", tally.rows, tally.first,
               tally.in_three);
   ASSERT_EQ(tally.rows, 113);
-  EXPECT_GE(tally.first, kFIRST);
-  EXPECT_GE(tally.in_three, kTHREE);
+  EXPECT_GE(tally.first, 44);
+  EXPECT_GE(tally.in_three, 55);
 }
 
 TEST(CommonPractice, PlansAreNamedAsOftenAsBefore) {
@@ -66,8 +66,8 @@ TEST(CommonPractice, PlansAreNamedAsOftenAsBefore) {
   std::printf("of %d rows: first %d, in three %d\n", tally.rows, tally.first,
               tally.in_three);
   ASSERT_EQ(tally.rows, 17);
-  EXPECT_GE(tally.first, kCFIRST);
-  EXPECT_GE(tally.in_three, kCTHREE);
+  EXPECT_GE(tally.first, 5);
+  EXPECT_GE(tally.in_three, 7);
 }
 
 }  // namespace

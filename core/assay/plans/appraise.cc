@@ -16,9 +16,6 @@ namespace {
 constexpr int kKeptPercent = 40;
 constexpr int kPricePercent = 50;
 
-// Enough answers that stop: more tell nothing.
-constexpr int kMostStops = 4;
-
 // The capture that the other side begins with on a square; null for none.
 Move CheapestCapture(const Position& position, Square square) {
   MoveList moves;
@@ -55,16 +52,18 @@ Move Refutation(const Position& after, Side side) {
 Move PreparingMove(const Position& own, Side side, Move first) {
   MoveList moves;
   LegalMoves(own, moves);
+  const Centipawns hangs = HangsBefore(own);
   for (const Move move : moves) {
     if (move.from() == first.from() || move.to() == first.to()) continue;
     const Piece piece = own.At(move.from());
     const Bitboard occupied =
-        (own.Occupied() & ~Bit(move.from())) | Bit(move.to());
+        (own.Occupied() & ~Bit(move.from()) & ~Bit(first.from())) |
+        Bit(move.to());
     const Bitboard seen = piece.kind() == PieceKind::kPawn
                               ? PawnAttacks(side, move.to())
                               : PieceAttacks(piece.kind(), move.to(), occupied);
     if (!Contains(seen, first.to())) continue;
-    if (CostOf(own, move) >= kLosingStep) continue;
+    if (CostOf(own, move, hangs) >= kLosingStep) continue;
     const Position after = own.After(move);
     if (after.InCheck()) continue;
     const Position next = after.AfterPass();
@@ -92,9 +91,8 @@ bool HasSecondWay(const Position& after, Side side,
   const Square goal = rest.back().to();
   if (Reach(facts, from, most).MovesTo(goal) < 0) return false;
   // The goal itself must not be held against it.
-  Position without = after;
-  return PopCount(without.Attackers(side, goal, without.Occupied())) >=
-         PopCount(without.Attackers(Other(side), goal, without.Occupied()));
+  return PopCount(after.Attackers(side, goal, after.Occupied())) >=
+         PopCount(after.Attackers(Other(side), goal, after.Occupied()));
 }
 
 class Answers {
@@ -106,22 +104,23 @@ class Answers {
   void Find(const Position& here, const std::vector<Move>& rest,
             Centipawns got) {
     const Bitboard targets = draft_.targets.ToSet();
-    const Centipawns now = Score(here);
-    int stops = 0;
+    // The same turn as after an answer, so that no tempo is counted.
+    const Centipawns now = Score(here.InCheck() ? here : here.AfterPass());
+    const Centipawns hangs = HangsBefore(here);
+    undisturbed_ = LossesOf(here, outlook_.side, rest);
     Centipawns best = 0;
     Move stop;
     for (const Move answer : AnswersTo(here, rest, targets)) {
-      if (CostOf(here, answer) >= kLosingStep) continue;
       const Position after = here.After(answer);
       const Centipawns then = Score(after);
+      // The cheapest is looked for: one that costs more need not be tried.
+      if (!stop.is_null() && then >= best) continue;
       if (!Stopped(after, rest, got, then)) continue;
-      if (stops == 0 || then < best) {
-        best = then;
-        stop = answer;
-      }
-      if (++stops == kMostStops) break;
+      if (CostOf(here, answer, hangs) >= kLosingStep) continue;
+      best = then;
+      stop = answer;
     }
-    if (stops == 0) return;
+    if (stop.is_null()) return;
     plan_.counter = {stop};
     const bool cheap = (best - now) * 100 <= plan_.gain * kPricePercent;
     if (draft_.moves.size() >= 2 && cheap &&
@@ -137,7 +136,8 @@ class Answers {
 
   bool Stopped(const Position& after, const std::vector<Move>& rest,
                Centipawns got, Centipawns then) const {
-    if (FailsAt(after, outlook_.side, rest) != kNoSquare) return true;
+    if (FailsAt(after, outlook_.side, rest, undisturbed_) != kNoSquare)
+      return true;
     std::optional<Position> end = PlayAlone(after, outlook_.side, rest);
     if (!end.has_value()) return false;
     // The same turn before and after, so that no tempo is counted.
@@ -152,6 +152,7 @@ class Answers {
   const Outlook& outlook_;
   const Draft& draft_;
   Plan& plan_;
+  std::vector<Centipawns> undisturbed_;  // losses of the rest, unanswered
 };
 
 // Marks a plan whose first step loses material; false where it does not.

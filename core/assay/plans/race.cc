@@ -38,7 +38,9 @@ bool Answers(const Outlook& outlook, const Plan& plan, const Plan& rival) {
   if (!rival.counter.empty() && rival.counter.front() == first) return true;
   const Position after = own->After(first);
   if (after.InCheck()) return false;
-  return FailsAt(after, rival.side, rival.moves) != kNoSquare;
+  const std::vector<Centipawns> undisturbed =
+      LossesOf(outlook.position, rival.side, rival.moves);
+  return FailsAt(after, rival.side, rival.moves, undisturbed) != kNoSquare;
 }
 
 struct Verdict {
@@ -51,7 +53,7 @@ std::vector<Verdict> Judge(const Outlook& own, const Outlook& other,
   std::vector<Verdict> verdicts(plans.size());
   if (rival == nullptr) return verdicts;
   // A plan that fails as it stands is answered by everything and nothing.
-  if (FailsAt(own.position, rival->side, rival->moves) != kNoSquare) {
+  if (FailsAt(own.position, rival->side, rival->moves, {}) != kNoSquare) {
     return verdicts;
   }
   for (std::size_t i = 0; i < plans.size(); ++i) {

@@ -29,13 +29,18 @@ Centipawns MostHanging(const Position& position, Side side) {
   return most;
 }
 
+Centipawns HangsBefore(const Position& position) {
+  return position.InCheck() ? 0
+                            : MostHanging(position, position.side_to_move());
+}
+
 Centipawns CostOf(const Position& position, Move move) {
-  const Side side = position.side_to_move();
-  const Position after = position.After(move);
-  // In check nothing can be told of what hung; the move had to be made.
-  const Centipawns before =
-      position.InCheck() ? 0 : MostHanging(position, side);
-  const Centipawns hangs = MostHanging(after, side);
+  return CostOf(position, move, HangsBefore(position));
+}
+
+Centipawns CostOf(const Position& position, Move move, Centipawns before) {
+  const Centipawns hangs =
+      MostHanging(position.After(move), position.side_to_move());
   const Centipawns taken = move.type() == Move::Type::kEnPassant
                                ? ExchangeValue(PieceKind::kPawn)
                                : ExchangeValue(position.At(move.to()).kind());
@@ -48,10 +53,29 @@ std::optional<Position> WithTurn(const Position& position, Side side) {
   return position.AfterPass();
 }
 
-Square FailsAt(const Position& position, Side side,
-               const std::vector<Move>& moves) {
+std::vector<Centipawns> LossesOf(const Position& position, Side side,
+                                 const std::vector<Move>& moves) {
+  std::vector<Centipawns> losses;
   Position at = position;
   for (const Move move : moves) {
+    if (at.side_to_move() != side) {
+      if (at.InCheck()) break;
+      at = at.AfterPass();
+    }
+    if (!IsLegal(at, move)) break;
+    const int taken = ExchangeValue(at.At(move.to()).kind());
+    at = at.After(move);
+    losses.push_back(ExchangeValueOf(at, move.to()) - taken);
+  }
+  return losses;
+}
+
+Square FailsAt(const Position& position, Side side,
+               const std::vector<Move>& moves,
+               const std::vector<Centipawns>& undisturbed) {
+  Position at = position;
+  for (std::size_t i = 0; i < moves.size(); ++i) {
+    const Move move = moves[i];
     if (at.side_to_move() != side) {
       if (at.InCheck()) return kNoSquare;  // the answer is forced: no stop
       at = at.AfterPass();
@@ -59,9 +83,12 @@ Square FailsAt(const Position& position, Side side,
     if (!IsLegal(at, move)) return move.to();
     const int taken = ExchangeValue(at.At(move.to()).kind());
     at = at.After(move);
-    if (ExchangeValueOf(at, move.to()) - taken >= kLosingStep) {
-      return move.to();
-    }
+    const Centipawns loss = ExchangeValueOf(at, move.to()) - taken;
+    // A lever's pawn may be meant to be taken: only what the answer adds to
+    // the loss speaks against the plan.
+    const Centipawns before =
+        i < undisturbed.size() ? std::max(0, undisturbed[i]) : 0;
+    if (loss - before >= kLosingStep) return move.to();
   }
   return kNoSquare;
 }

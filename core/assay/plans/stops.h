@@ -15,6 +15,10 @@ Centipawns MostHanging(const Position& position, Side side);
 // its own beyond what hung before, less what the move takes. Below 0 where it
 // wins something.
 Centipawns CostOf(const Position& position, Move move);
+// The same with what hung before already counted: for many moves.
+Centipawns CostOf(const Position& position, Move move, Centipawns before);
+// What to count as hanging before a move: 0 in check, which has to be answered.
+Centipawns HangsBefore(const Position& position);
 
 // A cost from which a step is held to lose material: half a pawn.
 inline constexpr Centipawns kLosingStep = 50;
@@ -23,11 +27,20 @@ inline constexpr Centipawns kLosingStep = 50;
 // where that would be a pass in check.
 std::optional<Position> WithTurn(const Position& position, Side side);
 
+// What captures of each step's piece gain where it lands, less what the step
+// took, if the moves are played alone: one number a step. It ends before a step
+// that is not legal or would need a pass in check.
+std::vector<Centipawns> LossesOf(const Position& position, Side side,
+                                 const std::vector<Move>& moves);
+
 // The first square at which the side's moves fail if they are played alone
-// from here: a step that is not legal, or whose piece stands hanging where it
-// lands. kNoSquare where all work.
+// from here: a step that is not legal, or whose piece is lost where it lands
+// and was not in the `undisturbed` losses, those of the plan without the
+// answer (one number a step; steps beyond them are held to lose nothing).
+// kNoSquare where all work.
 Square FailsAt(const Position& position, Side side,
-               const std::vector<Move>& moves);
+               const std::vector<Move>& moves,
+               const std::vector<Centipawns>& undisturbed);
 
 // The moves of the side to move that could bear on the plan of the other side:
 // captures of its men, moves onto its squares or that attack them. Checks are
