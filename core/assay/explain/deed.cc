@@ -125,7 +125,7 @@ class Describer {
   }
 
   std::string Breaks() {
-    if (MovedKind() != PieceKind::kPawn) return "";
+    if (MovedKind() != PieceKind::kPawn || move_.is_promotion()) return "";
     const Bitboard attacked = facts_after_.Attacks(move_.to()) &
                               facts_after_.Pawns(Other(side_)).pawns;
     if (attacked == 0) return "";

@@ -27,6 +27,7 @@ class Teller {
     TellSteps();
     told_.title = Title();
     for (const Claim& claim : plan_.claims) table_.Add(claim, told_.claims);
+    NoteNamedSquares();
     told_.ignored_line = WithPasses(position_, plan_.side, plan_.moves);
     const Claim line = LineClaim(position_, plan_.side, told_.ignored_line);
     table_.Add(line, told_.claims);
@@ -84,6 +85,20 @@ class Teller {
       at = at.After(move);
     }
     NoteRoutes();
+  }
+
+  // What the text names besides the moves: the target, and the king attacked.
+  void NoteNamedSquares() {
+    const Facts facts(position_);
+    const Square target = Target();
+    const Piece there = position_.At(target);
+    table_.Add(there.empty() ? ControlClaim(facts, plan_.side, target)
+                             : MaterialClaim(facts, there.side(), there.kind()),
+               told_.claims);
+    if (plan_.kind == PlanKind::kKingAttack) {
+      table_.Add(MaterialClaim(facts, Other(plan_.side), PieceKind::kKing),
+                 told_.claims);
+    }
   }
 
   // Consecutive moves of one piece are one route.

@@ -68,7 +68,7 @@ void DraftKingWalks(const Outlook& outlook, std::vector<Draft>& drafts);
 void DraftDevelopment(const Outlook& outlook, std::vector<Draft>& drafts);
 void DraftFiles(const Outlook& outlook, std::vector<Draft>& drafts);
 void DraftReshapes(const Outlook& outlook, std::vector<Draft>& drafts);
-// The moves that stop a plan of the opponent's (restrain.cc).
+// The moves that stop a plan of the opponent's (restraints.cc).
 void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
                      std::vector<Draft>& drafts);
 

@@ -199,6 +199,8 @@ void AddBlockers(const Outlook& outlook, Square pawn, Square goal,
       draft.kind = PlanKind::kPasser;
       draft.moves = MovesOfRoute(outlook, route);
       if (!AreSound(outlook, draft.moves)) continue;
+      // A way that takes the pawn is no blockade.
+      if (route.ToSet() & Bit(pawn)) continue;
       draft.targets = SquareList{goal, pawn};
       draft.claims.push_back(
           SquaresClaim(ClaimKind::kPassed, outlook.enemy(), Bit(pawn)));

@@ -1,0 +1,73 @@
+// Moves that take the opponent's plan away, on positions of our own: Black
+// means to bring the knight to c5.
+#include "tests/plans/pawn_plans.h"
+
+namespace assay {
+namespace {
+
+using testing_support::Flipped;
+using testing_support::FromPieces;
+using testing_support::Text;
+
+std::vector<Draft> Restraints(const Position& position, Side side,
+                              Centipawns worth, Standing standing) {
+  static const auto& weights = *new Weights();
+  const auto at = [side](const char* text) {
+    return ParseSquare(side == Side::kWhite ? text : Flipped(text));
+  };
+  Plan plan;
+  plan.side = Other(side);
+  plan.worth = plan.gain = worth;
+  plan.standing = standing;
+  plan.moves = {FindMove(position, plan.side, at("f6"), at("d7"))};
+  const Position next = *PlayAlone(position, plan.side, plan.moves);
+  plan.moves.push_back(FindMove(next, plan.side, at("d7"), at("c5")));
+  plan.targets = {at("c5")};
+  const Facts facts(position);
+  std::vector<Draft> drafts;
+  DraftRestraints({position, facts, weights, side}, {plan}, drafts);
+  return drafts;
+}
+
+void Expect(const char* pieces, const std::string& moves, Centipawns worth = 60,
+            Standing standing = Standing::kInTime) {
+  SCOPED_TRACE(pieces);
+  for (const Side side : kSides) {
+    const bool white = side == Side::kWhite;
+    const Position position =
+        white ? FromPieces(pieces) : SwapColours(FromPieces(pieces));
+    const auto drafts = Restraints(position, side, worth, standing);
+    if (moves.empty()) {
+      EXPECT_TRUE(drafts.empty());
+      continue;
+    }
+    ASSERT_EQ(drafts.size(), 1u);
+    EXPECT_EQ(drafts[0].kind, PlanKind::kRestrain);
+    EXPECT_EQ(Text(drafts[0].moves), white ? moves : Flipped(moves));
+    EXPECT_EQ(Text(drafts[0].targets), white ? "c5" : "c4");
+    EXPECT_EQ(drafts[0].promise, 30);
+    EXPECT_FALSE(drafts[0].claims.empty());
+  }
+}
+
+TEST(Restraints, APawnGuardsTheGoal) {
+  Expect("Kg1 b2 h2 v Kg8 Nf6 a7", "b2b4");
+}
+TEST(Restraints, SideNotToMove) {
+  Expect("Kg1 b2 h2 v Kg8 Nf6 a7, Black to move", "b2b4");
+}
+TEST(Restraints, SilentWhereNothingStopsIt) {
+  Expect("Kg1 h2 v Kg8 Nf6 a7", "");
+}
+TEST(Restraints, SilentWhereTheStopLosesThePawn) {
+  Expect("Kg1 b2 h2 v Kg8 Nf6 a5 c7", "");
+}
+TEST(Restraints, SilentAgainstASmallPlan) {
+  Expect("Kg1 b2 h2 v Kg8 Nf6 a7", "", 20);
+}
+TEST(Restraints, SilentAgainstAStoppedPlan) {
+  Expect("Kg1 b2 h2 v Kg8 Nf6 a7", "", 60, Standing::kStopped);
+}
+
+}  // namespace
+}  // namespace assay
