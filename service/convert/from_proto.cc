@@ -42,8 +42,7 @@ absl::StatusOr<Explanation> FromProto(const v1::Explanation& message) {
   }
   for (const v1::Threat& from : message.threats()) {
     Threat threat;
-    threat.side =
-        from.side() == v1::SIDE_WHITE ? Side::kWhite : Side::kBlack;
+    threat.side = from.side() == v1::SIDE_WHITE ? Side::kWhite : Side::kBlack;
     threat.text = from.text();
     explanation.threats.push_back(std::move(threat));
   }

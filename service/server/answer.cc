@@ -14,7 +14,7 @@ ItemAnswer::ItemAnswer(Call& call, const v1::ExplainRequest& request,
   auto& explanation = ReusedMessage<v1::Explanation>();
   const absl::Status status =
       ExplainItem(call.explain_context(), request, &explanation);
-  call.CountItem(status, explanation.proof().nodes());
+  call.CountItem(status, NodesIn(explanation));
   if (status.ok()) {
     answer->unsafe_arena_set_allocated_explanation(&explanation);
   } else {

@@ -31,6 +31,8 @@ struct Backend {
   WorkerPool pool;
   Metrics metrics;
   std::atomic<int> streams{0};
+  std::atomic<bool> draining{false};  // take no more calls
+  std::atomic<std::chrono::steady_clock::time_point> last_call{};
 };
 
 }  // namespace assay::service

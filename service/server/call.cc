@@ -64,9 +64,11 @@ Call::Call(Backend& backend, Method method,
       start_(std::chrono::steady_clock::now()),
       deadline_(context->deadline()) {
   backend_.metrics.CallStarted();
+  backend_.last_call = start_;
 }
 
 absl::Status Call::MayBegin() const {
+  if (backend_.draining) return absl::UnavailableError("shutting down");
   if (backend_.metrics.in_flight() <= backend_.settings.most_calls) {
     return absl::OkStatus();
   }
@@ -88,13 +90,14 @@ absl::Status Call::UnwantedStatus() const {
 }
 
 void Call::CountItem(const absl::Status& status, std::uint64_t nodes) {
-  ++(status.ok() ? good_ : bad_);
+  CountItems(status.ok() ? 1 : 0, status.ok() ? 0 : 1);
   backend_.metrics.NodesSearched(nodes);
 }
 
 void Call::CountItems(std::uint64_t good, std::uint64_t bad) {
   good_ += good;
   bad_ += bad;
+  backend_.metrics.ItemsDone(good, bad);
 }
 
 grpc::Status Call::ToFinish(const absl::Status& status) {
@@ -108,7 +111,6 @@ void Call::End() {
   if (status_.ok() && cancelled_) status_ = UnwantedStatus();
   const auto took = std::chrono::steady_clock::now() - start_;
   WriteLog(took);
-  backend_.metrics.ItemsDone(good_, bad_);
   backend_.metrics.CallEnded(
       method_, static_cast<grpc::StatusCode>(status_.code()), took);
 }

@@ -22,7 +22,8 @@ class Call {
   Call(const Call&) = delete;
   Call& operator=(const Call&) = delete;
 
-  // RESOURCE_EXHAUSTED when too many calls are in flight.
+  // UNAVAILABLE when the server is to stop, RESOURCE_EXHAUSTED when too many
+  // calls are in flight.
   absl::Status MayBegin() const;
 
   // For OnCancel: the client is gone, or its deadline has passed.

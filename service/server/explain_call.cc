@@ -53,7 +53,7 @@ void ExplainCall::Explain(const v1::ExplainRequest& explain) {
   auto& answer = ReusedMessage<v1::ExplainResponse>();
   const absl::Status status = ExplainItem(call().explain_context(), explain,
                                           answer.mutable_explanation());
-  call().CountItem(status, answer.explanation().proof().nodes());
+  call().CountItem(status, NodesIn(answer.explanation()));
   if (!status.ok()) return Fail(status);
   answer.set_tag(explain.tag());
   Answer({WriteMessage(answer)});

@@ -42,6 +42,14 @@ void DropClaimIndices(Message* message) {
   }
 }
 
+std::uint64_t NodesIn(const v1::Explanation& explanation) {
+  std::uint64_t nodes = explanation.proof().nodes();
+  for (const v1::Temptation& temptation : explanation.temptations()) {
+    nodes += temptation.proof().nodes();
+  }
+  return nodes;
+}
+
 absl::Status ExplainItem(const ExplainContext& context,
                          const v1::ExplainRequest& request,
                          v1::Explanation* answer) {

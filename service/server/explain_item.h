@@ -23,6 +23,9 @@ absl::Status ExplainItem(const ExplainContext& context,
                          const v1::ExplainRequest& request,
                          v1::Explanation* answer);
 
+// Positions that the proofs of an answer visited.
+std::uint64_t NodesIn(const v1::Explanation& explanation);
+
 // Takes the lists of indices into claims out of a message and all its parts.
 void DropClaimIndices(google::protobuf::Message* message);
 

@@ -76,7 +76,7 @@ Metrics::Metrics(const WorkerPool& pool)
                              "Positions of all calls, by how they ended.",
                              {{"outcome", "error"}})),
       nodes_(&OneCounter(*registry_, "assay_nodes_searched_total",
-                         "Positions visited by search.")),
+                         "Positions visited by the proofs in answers.")),
       tokens_refused_(&OneCounter(*registry_, "assay_tokens_refused_total",
                                   "Calls without the right token.")),
       gauges_(std::make_shared<Gauges>(*this, pool)) {
@@ -111,6 +111,10 @@ void Metrics::CallEnded(Method method, grpc::StatusCode code,
 void Metrics::ItemsDone(std::uint64_t good, std::uint64_t bad) {
   if (good > 0) good_items_->Increment(static_cast<double>(good));
   if (bad > 0) bad_items_->Increment(static_cast<double>(bad));
+}
+
+std::uint64_t Metrics::items() const {
+  return static_cast<std::uint64_t>(good_items_->Value() + bad_items_->Value());
 }
 
 void Metrics::NodesSearched(std::uint64_t nodes) {

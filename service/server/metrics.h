@@ -41,6 +41,7 @@ class Metrics {
   void TokenRefused();
 
   int in_flight() const { return in_flight_; }
+  std::uint64_t items() const;  // good and bad
 
   // Serves http://127.0.0.1:PORT/metrics until the end; port 0 takes a free
   // one. Returns the port; UNAVAILABLE where it cannot be had.

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "absl/status/statusor.h"
+#include "assay/proof/search.h"
 #include "service/server/log.h"
 
 namespace assay::service {
@@ -31,7 +32,7 @@ struct ServerOptions {
 
   std::string weights;
   int workers = 0;  // 0: as many as there are cores
-  int proof_nodes = 8000;
+  int proof_nodes = static_cast<int>(kDefaultProofNodes);
   int max_proof_nodes = 1000000;
 
   int max_calls = 1024;

@@ -103,6 +103,7 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
                       const SearchBudget& budget,
                       const std::atomic<bool>* cancelled) {
   ExplainOptions core;
+  core.static_only = options.static_only();
   core.proof_nodes = NodesOf(options, budget);
   if (options.max_reasons() > 0) core.max_reasons = options.max_reasons();
   core.cancelled = cancelled;

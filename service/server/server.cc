@@ -21,10 +21,14 @@ namespace assay::service {
 namespace {
 
 using std::chrono::milliseconds;
+using std::chrono::steady_clock;
 
 constexpr char kServiceName[] = "assay.v1.PositionExplainer";
-// The last status of a call is on its way when the call counts as ended.
-constexpr milliseconds kLastWords{50};
+// After so long without a call no more are on their way; clients that keep
+// calling are waited for no longer than the other.
+constexpr milliseconds kQuiet{200};
+constexpr milliseconds kMostQuiet{2000};
+constexpr milliseconds kPoll{2};
 
 int Workers(const ServerOptions& options) {
   if (options.workers > 0) return options.workers;
@@ -160,26 +164,37 @@ void Server::SetServing(bool serving) {
   health->SetServingStatus(serving);
 }
 
-// Shutdown waits for every call, foreign health watches included, which last
-// for ever: when all calls of our own have ended, the rest is cancelled.
+// A call that comes after gRPC's own Shutdown and before the client has heard
+// of it would end with CANCELLED, which no client tries again. So calls are
+// first refused here, with UNAVAILABLE, until no more come.
 bool Server::Drain() {
   SetServing(false);
   std::this_thread::sleep_for(milliseconds(options_.drain_notice_ms));
-  const auto end =
-      std::chrono::system_clock::now() + milliseconds(options_.drain_ms);
-  std::thread shutdown([&] { server_->Shutdown(end); });
+  const auto end = steady_clock::now() + milliseconds(options_.drain_ms);
+  backend_.draining = true;
   service_.streams().DrainAll();
-  while (backend_.metrics.in_flight() > 0 &&
-         std::chrono::system_clock::now() < end) {
-    std::this_thread::sleep_for(milliseconds(2));
+  while (backend_.metrics.in_flight() > 0 && steady_clock::now() < end) {
+    std::this_thread::sleep_for(kPoll);
   }
   const bool all_ended = backend_.metrics.in_flight() == 0;
-  std::this_thread::sleep_for(kLastWords);
+  const auto patience = std::min(end, steady_clock::now() + kMostQuiet);
+  while (steady_clock::now() - backend_.last_call.load() < kQuiet &&
+         steady_clock::now() < patience) {
+    std::this_thread::sleep_for(kPoll);
+  }
+  Shutdown();
+  return all_ended;
+}
+
+// Of what is left, nothing is worth waiting for: foreign health watches, which
+// last for ever, and calls that have outlasted the drain.
+void Server::Shutdown() {
+  std::thread shutdown([this] { server_->Shutdown(); });
+  std::this_thread::sleep_for(kPoll);
   grpc_server_cancel_all_calls(server_->c_server());
   shutdown.join();
   server_->Wait();
   server_.reset();
-  return all_ended;
 }
 
 std::shared_ptr<grpc::Channel> Server::InProcessChannel() {

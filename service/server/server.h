@@ -26,8 +26,8 @@ class Server {
   static absl::StatusOr<std::unique_ptr<Server>> Start(
       const ServerOptions& options);
 
-  // Tells NOT_SERVING, lets calls in flight end, and stops: after
-  // drain_notice_ms + drain_ms at the latest. True when all calls had ended.
+  // Tells NOT_SERVING, then refuses calls, lets those in flight end, and stops:
+  // after drain_notice_ms + drain_ms at the latest. True when all had ended.
   bool Drain();
 
   // The addresses with the ports that were taken.
@@ -42,6 +42,7 @@ class Server {
   absl::Status Listen();
   void Configure(grpc::ServerBuilder& builder) const;
   void SetServing(bool serving);
+  void Shutdown();
 
   const ServerOptions options_;
   Backend backend_;

@@ -36,6 +36,8 @@ StreamCall::StreamCall(Backend& backend, StreamRegistry& registry,
 }
 
 absl::Status StreamCall::MayBegin() const {
+  const absl::Status may = call_.MayBegin();
+  if (!may.ok()) return may;
   const Backend& backend = call_.backend();
   if (backend.streams > backend.settings.most_streams) {
     return Overloaded(
@@ -43,9 +45,7 @@ absl::Status StreamCall::MayBegin() const {
             " streams are open",
         kRetryStreams);
   }
-  const absl::Status admitted =
-      backend.pool.Admit(Lane::kBulk, call_.deadline());
-  return admitted.ok() ? call_.MayBegin() : admitted;
+  return backend.pool.Admit(Lane::kBulk, call_.deadline());
 }
 
 void StreamCall::Drain() {
