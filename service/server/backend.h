@@ -32,7 +32,8 @@ struct Backend {
   Metrics metrics;
   std::atomic<int> streams{0};
   std::atomic<bool> draining{false};  // take no more calls
-  std::atomic<std::chrono::steady_clock::time_point> last_call{};
+  // When a call last began or ended.
+  std::atomic<std::chrono::steady_clock::time_point> last_event{};
 };
 
 }  // namespace assay::service

@@ -64,7 +64,7 @@ Call::Call(Backend& backend, Method method,
       start_(std::chrono::steady_clock::now()),
       deadline_(context->deadline()) {
   backend_.metrics.CallStarted();
-  backend_.last_call = start_;
+  backend_.last_event = start_;
 }
 
 absl::Status Call::MayBegin() const {
@@ -107,9 +107,9 @@ grpc::Status Call::ToFinish(const absl::Status& status) {
 }
 
 void Call::End() {
-  // Cancelled after it was answered: the client did not see the answer.
-  if (status_.ok() && cancelled_) status_ = UnwantedStatus();
-  const auto took = std::chrono::steady_clock::now() - start_;
+  const auto now = std::chrono::steady_clock::now();
+  const auto took = now - start_;
+  backend_.last_event = now;
   WriteLog(took);
   backend_.metrics.CallEnded(
       method_, static_cast<grpc::StatusCode>(status_.code()), took);

@@ -46,7 +46,8 @@ class Call {
   // The status to finish with. A failure tells the client the request's id, in
   // the trailing metadata.
   grpc::Status ToFinish(const absl::Status& status);
-  // From OnDone, once: counts and logs the call.
+  // Just before Finish, once: counts and logs the call. (gRPC's word that the
+  // answer is on its way comes late when there is much to do.)
   void End();
 
  private:

@@ -6,16 +6,20 @@
 
 namespace assay::service {
 
-// Answers on gRPC's own thread when nothing is to be searched and the request
-// is short: handing it over would take longer than the work.
+// Answers on gRPC's own thread, with gRPC's own reactor, where nothing is to be
+// searched and the request is short: handing it over would take longer than the
+// work. Null, and nothing is done, where it is not so.
+grpc::ServerUnaryReactor* ExplainAtOnce(Backend& backend,
+                                        const UnaryArguments& arguments);
+
+// The others are handed to the pool.
 class ExplainCall : public UnaryCall {
  public:
   using UnaryCall::UnaryCall;
 
  private:
   void Begin() override;
-  void HandOver(std::uint64_t nodes);
-  void Explain(const v1::ExplainRequest& explain);
+  void Explain();
 };
 
 }  // namespace assay::service

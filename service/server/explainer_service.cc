@@ -25,8 +25,10 @@ class TermsCall : public UnaryCall {
 grpc::ServerUnaryReactor* ExplainerService::Explain(Context* context,
                                                     const Bytes* request,
                                                     Bytes* response) {
-  return UnaryCall::Start<ExplainCall>(backend_, Method::kExplain,
-                                       {context, request, response});
+  const UnaryArguments arguments{context, request, response};
+  grpc::ServerUnaryReactor* done = ExplainAtOnce(backend_, arguments);
+  if (done != nullptr) return done;
+  return UnaryCall::Start<ExplainCall>(backend_, Method::kExplain, arguments);
 }
 
 RawBidiReactor* ExplainerService::ExplainStream(Context* context) {

@@ -9,6 +9,7 @@
 #include <thread>
 #include <vector>
 
+#include "absl/synchronization/mutex.h"
 #include "assay/explain/assayer.h"
 #include "service/server/credentials.h"
 #include "service/server/log.h"
@@ -79,6 +80,8 @@ int Serve(const ServerOptions& options) {
   umask(0077);  // a Unix socket is its owner's alone
   Log::SetLevel(options.log_level);
   Log::TakeOverLibraries();
+  // Debian's Abseil looks for deadlocks at each lock of a mutex.
+  absl::SetMutexDeadlockDetectionMode(absl::OnDeadlockCycle::kIgnore);
   absl::StatusOr<std::unique_ptr<Server>> server = Server::Start(options);
   if (!server.ok()) return Fail(server.status());
   Announce(**server);

@@ -178,7 +178,7 @@ bool Server::Drain() {
   }
   const bool all_ended = backend_.metrics.in_flight() == 0;
   const auto patience = std::min(end, steady_clock::now() + kMostQuiet);
-  while (steady_clock::now() - backend_.last_call.load() < kQuiet &&
+  while (steady_clock::now() - backend_.last_event.load() < kQuiet &&
          steady_clock::now() < patience) {
     std::this_thread::sleep_for(kPoll);
   }

@@ -93,7 +93,6 @@ void StreamCall::OnCancel() {
 void StreamCall::OnDone() {
   registry_.Remove(this);
   --call_.backend().streams;
-  call_.End();
   self_.reset();
 }
 
@@ -121,7 +120,11 @@ bool StreamCall::AdvanceOnce() {
     if (next.more_to_write) options.set_buffer_hint();
     StartWrite(&outgoing_, options);
   }
-  if (next.finish) Finish(call_.ToFinish(status));
+  if (next.finish) {
+    const grpc::Status finished = call_.ToFinish(status);
+    call_.End();
+    Finish(finished);
+  }
   if (!next.read && !next.write) return false;
   const std::lock_guard<std::mutex> lock(mutex_);
   --starting_;

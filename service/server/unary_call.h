@@ -47,10 +47,7 @@ class UnaryCall : public grpc::ServerUnaryReactor,
   }
 
   void OnCancel() override { call_.Cancel(); }
-  void OnDone() override {
-    call_.End();
-    self_.reset();
-  }
+  void OnDone() override { self_.reset(); }
 
  protected:
   // On one of gRPC's threads: short work, or a task for the pool. Every path
@@ -59,15 +56,21 @@ class UnaryCall : public grpc::ServerUnaryReactor,
 
   void Answer(std::vector<grpc::Slice> slices) {
     response_ = grpc::ByteBuffer(slices.data(), slices.size());
-    Finish(call_.ToFinish(absl::OkStatus()));
+    End(absl::OkStatus());
   }
-  void Fail(const absl::Status& status) { Finish(call_.ToFinish(status)); }
+  void Fail(const absl::Status& status) { End(status); }
 
   Call& call() { return call_; }
   const Call& call() const { return call_; }
   const grpc::ByteBuffer& request() const { return request_; }
 
  private:
+  void End(const absl::Status& status) {
+    const grpc::Status finished = call_.ToFinish(status);
+    call_.End();
+    Finish(finished);
+  }
+
   Call call_;
   const grpc::ByteBuffer& request_;
   grpc::ByteBuffer& response_;

@@ -20,12 +20,12 @@ class UnbuiltStream : public grpc::ServerWriteReactor<grpc::ByteBuffer> {
   UnbuiltStream(Backend& backend, Method method,
                 grpc::CallbackServerContext* context)
       : call_(backend, method, context) {
-    Finish(call_.ToFinish(absl::UnimplementedError("not built yet")));
-  }
-  void OnDone() override {
+    const grpc::Status finished =
+        call_.ToFinish(absl::UnimplementedError("not built yet"));
     call_.End();
-    delete this;
+    Finish(finished);
   }
+  void OnDone() override { delete this; }
 
  private:
   Call call_;

@@ -20,13 +20,18 @@ absl::Status ReadMessage(const grpc::ByteBuffer& buffer, std::size_t most_bytes,
 
 grpc::Slice WriteMessage(const google::protobuf::MessageLite& message);
 
-// A message kept by each thread, handed out empty. Its memory is given back
-// when one answer made it grow out of all proportion.
+// A message kept by each thread, handed out empty. Its memory is given back now
+// and then if it has grown out of all proportion; to look costs as much as a
+// third of filling it.
 template <class Message>
 Message& ReusedMessage() {
   constexpr std::size_t kKeptBytes = std::size_t{1} << 20U;
+  constexpr unsigned kLookEvery = 256;
   thread_local Message message;
-  if (message.SpaceUsedLong() > kKeptBytes) message = Message();
+  thread_local unsigned uses = 0;
+  if (++uses % kLookEvery == 0 && message.SpaceUsedLong() > kKeptBytes) {
+    message = Message();
+  }
   message.Clear();
   return message;
 }

@@ -91,7 +91,7 @@ TEST(Client, GoesRoundTheServersThatServe) {
   const auto client = RunningServer::ConnectTo("ipv4:" + first.address() + "," +
                                                second.address());
   const auto calls = [](RunningServer& running) {
-    return running.server().backend().last_call.load();
+    return running.server().backend().last_event.load();
   };
   const auto before = std::chrono::steady_clock::now();
   while (calls(first) < before || calls(second) < before) {
