@@ -115,11 +115,9 @@ bool StreamCall::AdvanceOnce() {
   }
   if (next.work) Submit();
   if (next.read) StartRead(&incoming_);
-  if (next.write) {
-    grpc::WriteOptions options;
-    if (next.more_to_write) options.set_buffer_hint();
-    StartWrite(&outgoing_, options);
-  }
+  // Never with a buffer hint: a first answer with one waits, with the initial
+  // metadata, for a second write that waits for it.
+  if (next.write) StartWrite(&outgoing_);
   if (next.finish) {
     const grpc::Status finished = call_.ToFinish(status);
     call_.End();
@@ -139,7 +137,6 @@ StreamCall::Next StreamCall::Decide() {
     outgoing_.Swap(&items_.front().answer);
     items_.pop_front();
     ++first_;
-    next.more_to_write = !items_.empty() && items_.front().done;
   }
   const std::uint64_t end = first_ + items_.size();
   if (!broken_ && untaken_ < end && workers_ < call_.backend().pool.workers()) {

@@ -53,7 +53,6 @@ class StreamCall : public RawBidiReactor,
   struct Next {
     bool read = false;
     bool write = false;
-    bool more_to_write = false;
     bool finish = false;
     bool work = false;
   };

@@ -181,6 +181,30 @@ TEST(SlowReaders, HoldTheServerUpAtABoundAndLoseNothing) {
   EXPECT_EQ(answers, std::uint64_t{kRequests});
 }
 
+// Answers come while the stream is open, not only when more follows or it ends.
+TEST(Streams, AnswerWhatWasAskedSoFar) {
+  RunningServer running;
+  std::vector<std::thread> threads;
+  for (int t = 0; t < 4; ++t) {
+    threads.emplace_back([&] {
+      const auto stub = Stub(running);
+      for (int i = 0; i < 150; ++i) {
+        grpc::ClientContext context;
+        const auto stream = stub->ExplainStream(&context);
+        for (int n = 0; n < 40; ++n) stream->Write(StaticRequest(kSimple));
+        v1::ExplainStreamResponse answer;
+        for (std::uint64_t n = 0; n < 40; ++n) {
+          ASSERT_TRUE(stream->Read(&answer));
+          ASSERT_EQ(answer.index(), n);
+        }
+        stream->WritesDone();
+        EXPECT_TRUE(stream->Finish().ok());
+      }
+    });
+  }
+  for (std::thread& thread : threads) thread.join();
+}
+
 // Every kind of call at once from many threads, some of them given up.
 TEST(FullHouse, AnswersEveryCallOrSaysWhyNot) {
   RunningServer running;
