@@ -24,11 +24,11 @@ std::uint64_t NodesOf(const grpc::ByteBuffer& bytes,
 absl::Status AnswerTo(const grpc::ByteBuffer& bytes, Call& call,
                       grpc::Slice& slice) {
   auto& request = ReusedMessage<v1::ExplainRequest>();
-  const absl::Status read = ReadMessage(bytes, kMostRequestBytes, request);
+  absl::Status read = ReadMessage(bytes, kMostRequestBytes, request);
   if (!read.ok()) return read;
   auto& answer = ReusedMessage<v1::ExplainResponse>();
-  const absl::Status status = ExplainItem(call.explain_context(), request,
-                                          answer.mutable_explanation());
+  absl::Status status = ExplainItem(call.explain_context(), request,
+                                    answer.mutable_explanation());
   call.CountItem(status, NodesIn(answer.explanation()));
   if (!status.ok()) return status;
   answer.set_tag(request.tag());

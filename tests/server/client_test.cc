@@ -182,6 +182,20 @@ TEST(CommandLine, SaysTheSameThroughAServer) {
   }
 }
 
+TEST(Example, TalksToAServer) {
+  const RunningServer running;
+  const auto good = testing_support::RunProgram(
+      ASSAY_CLIENT_EXAMPLE,
+      {running.address(), "4k3/8/8/8/8/8/4P3/4K3 w - - 0 1"});
+  EXPECT_EQ(good.exit_code, 0) << good.err;
+  EXPECT_THAT(good.out, ::testing::HasSubstr("cp for White: "));
+  const auto bad = testing_support::RunProgram(ASSAY_CLIENT_EXAMPLE,
+                                               {running.address(), "4k3 w"});
+  EXPECT_EQ(bad.exit_code, 1);
+  EXPECT_THAT(bad.err,
+              ::testing::StartsWith("INVALID_ARGUMENT\n  position.fen: "));
+}
+
 TEST(CommandLine, SaysThatAServerIsNotThere) {
   const auto result = testing_support::RunProgram(
       ASSAY_PROGRAM, {"terms", "--server=127.0.0.1:1"});
