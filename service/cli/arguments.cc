@@ -28,6 +28,11 @@ constexpr Option kOptions[] = {
     {"--last", false, "explain score"},
     {"--jobs", true, "explain score"},
     {"--weights", true, "explain score terms"},
+    {"--server", true, "explain score terms"},
+    {"--server-ca", true, "explain score terms"},
+    {"--server-cert", true, "explain score terms"},
+    {"--server-key", true, "explain score terms"},
+    {"--server-token", true, "explain score terms"},
     {"--help", false, "explain score terms help version"},
 };
 constexpr std::string_view kCommands[] = {"explain", "score", "terms", "help",
@@ -113,10 +118,40 @@ absl::Status ReadOption(const Option& option, const std::string& value,
   if (option.name == "--last") arguments.plies.last = true;
   if (option.name == "--pgn") arguments.pgn = true;
   if (option.name == "--weights") arguments.weights_file = value;
+  if (option.name == "--server") arguments.server = value;
+  if (option.name == "--server-ca") arguments.server_ca = value;
+  if (option.name == "--server-cert") arguments.server_cert = value;
+  if (option.name == "--server-key") arguments.server_key = value;
+  if (option.name == "--server-token") arguments.server_token = value;
   if (option.name == "--static") arguments.static_only = true;
   if (option.name == "--all-claims") arguments.all_claims = true;
   if (option.name == "--ledger") arguments.ledger = true;
   if (option.name == "--help") arguments.help = true;
+  return absl::OkStatus();
+}
+
+// What only works here, or only with a server.
+absl::Status CheckServer(const Arguments& arguments) {
+  const bool remote = !arguments.server.empty();
+  if (remote && !arguments.weights_file.empty()) {
+    return Problem3("--weights", "the server has its own",
+                    arguments.weights_file, "--server without --weights");
+  }
+  if (remote && arguments.all_claims) {
+    return Problem3("--all-claims", "servers give the claims in use alone",
+                    "--server", "--all-claims without --server");
+  }
+  if (remote && arguments.format == Format::kWeights) {
+    return Problem3("--format", "servers do not tell it", "weights",
+                    "text or json with --server");
+  }
+  const bool secured =
+      !arguments.server_ca.empty() || !arguments.server_cert.empty() ||
+      !arguments.server_key.empty() || !arguments.server_token.empty();
+  if (secured && !remote) {
+    return Problem3("--server-ca, --server-cert, --server-key, --server-token",
+                    "without --server", "no --server", "--server ADDRESS");
+  }
   return absl::OkStatus();
 }
 
@@ -180,6 +215,8 @@ absl::StatusOr<Arguments> ParseArguments(
     return Problem3("--ply, --every, --last", "without --pgn", "no --pgn",
                     "--pgn with a file of games");
   }
+  const absl::Status fits = CheckServer(arguments);
+  if (!fits.ok()) return fits;
   return arguments;
 }
 
@@ -213,6 +250,11 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --jobs N              threads for a batch, 1 to 256; default: all cores. The
                         output is the same for any number
   --weights FILE        weights instead of the defaults
+  --server ADDRESS      ask a server, assayd, at host:port or unix:PATH; the
+                        output is the same
+      --server-ca FILE      it has a certificate of this authority (PEM)
+      --server-cert FILE, --server-key FILE    our own, if it asks for one
+      --server-token FILE   the bearer token is its first line
 
 Colour is used on a terminal only, and never where NO_COLOR is set.
 Exit status: 0 success; 1 a batch went on past a bad item; 2 bad usage or a bad

@@ -41,6 +41,11 @@ struct Arguments {
   PlySelection plies;
   int jobs = 0;              // 0: as many as there are cores
   std::string weights_file;  // empty: the defaults
+  std::string server;        // empty: everything is done here
+  std::string server_ca;     // files of PEM: TLS, and mutual TLS
+  std::string server_cert;
+  std::string server_key;
+  std::string server_token;  // file
 };
 
 // INVALID_ARGUMENT for an unknown command or option, a missing or bad value,

@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <atomic>
 #include <iostream>
+#include <mutex>
 #include <thread>
+#include <utility>
 #include <vector>
 
 namespace assay::service {
@@ -16,39 +18,54 @@ constexpr std::size_t kBlock = 2048;
 // Items that a thread takes at a time.
 constexpr std::size_t kShare = 16;
 
-void WorkThrough(const std::vector<Item>& items,
-                 std::vector<ItemOutput>& outputs, int jobs,
-                 const std::function<ItemOutput(const Item&)>& work) {
+absl::Status WorkThrough(const std::vector<Item>& items,
+                         std::vector<ItemOutput>& outputs, int jobs,
+                         const ShareWork& work) {
   std::atomic<std::size_t> next{0};
+  std::mutex mutex;
+  absl::Status status;
   const auto loop = [&] {
     while (true) {
       const std::size_t first = next.fetch_add(kShare);
       if (first >= items.size()) return;
-      const std::size_t last = std::min(first + kShare, items.size());
-      for (std::size_t i = first; i < last; ++i) outputs[i] = work(items[i]);
+      const std::size_t count = std::min(kShare, items.size() - first);
+      const absl::Status worked = work(&items[first], count, &outputs[first]);
+      if (worked.ok()) continue;
+      const std::lock_guard<std::mutex> lock(mutex);
+      status.Update(worked);
+      next = items.size();
     }
   };
   std::vector<std::thread> threads;
   for (int i = 1; i < jobs; ++i) threads.emplace_back(loop);
   loop();
   for (std::thread& thread : threads) thread.join();
+  return status;
 }
 
 }  // namespace
 
+ShareWork OneByOne(std::function<ItemOutput(const Item&)> work) {
+  return [work = std::move(work)](const Item* items, std::size_t count,
+                                  ItemOutput* outputs) {
+    for (std::size_t i = 0; i < count; ++i) outputs[i] = work(items[i]);
+    return absl::OkStatus();
+  };
+}
+
 BatchResult RunBatch(ItemSource& source, std::ostream& out, int jobs,
-                     const std::function<ItemOutput(const Item&)>& work) {
+                     const ShareWork& work) {
   const bool show_progress = isatty(STDERR_FILENO) != 0;
   BatchResult result;
   bool more = true;
-  while (more && result.written) {
+  while (more && result.written && result.work.ok()) {
     std::vector<Item> items;
     Item item;
     while (items.size() < kBlock && (more = source.Next(item))) {
       items.push_back(std::move(item));
     }
     std::vector<ItemOutput> outputs(items.size());
-    WorkThrough(items, outputs, jobs, work);
+    result.work = WorkThrough(items, outputs, jobs, work);
     for (const ItemOutput& output : outputs) {
       out << output.text;
       result.failed += output.failed ? 1 : 0;

@@ -8,7 +8,6 @@
 
 #include "absl/status/status.h"
 #include "assay/explain/assayer.h"
-#include "google/protobuf/message.h"
 #include "service/cli/arguments.h"
 #include "service/cli/batch.h"
 
@@ -24,13 +23,13 @@ int RunTerms(const Arguments& arguments, const Assayer& assayer,
 // The whole program, without its name among the words.
 int Run(const std::vector<std::string>& words, std::ostream& out);
 
-// Opens the input and runs `work` on each item. A single bad position is bad
-// usage; in a batch it is the item's own failure.
+// Opens the input and runs `work` on it. A single bad position is bad usage; in
+// a batch it is the item's own failure.
 int RunOnInput(const Arguments& arguments, std::ostream& out,
-               const std::function<ItemOutput(const Item&)>& work);
+               const ShareWork& work);
 
-// One line of protobuf JSON, ended by a line feed.
-std::string JsonLine(const google::protobuf::Message& message);
+// Says why a server did not answer; the exit code.
+int ServerFault(const absl::Status& status);
 
 // Whether to use colour on standard output.
 bool UseColour();

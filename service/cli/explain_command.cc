@@ -1,23 +1,8 @@
-#include "assay/explain/text.h"
 #include "service/cli/commands.h"
+#include "service/cli/print.h"
 #include "service/convert/convert.h"
 
 namespace assay::service {
-namespace {
-
-std::string ErrorText(const Item& item, const absl::Status& status,
-                      Format format) {
-  if (format == Format::kText) {
-    return "error: " + std::string(status.message()) + "\n\n";
-  }
-  // An ExplainStreamResponse's outcome without its index.
-  v1::ExplainStreamResponse response;
-  response.set_tag(item.label);
-  ToProto(status, response.mutable_error());
-  return JsonLine(response);
-}
-
-}  // namespace
 
 int RunExplain(const Arguments& arguments, const Assayer& assayer,
                std::ostream& out) {
@@ -25,26 +10,22 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
   options.all_claims = arguments.all_claims;
   options.static_only = arguments.static_only;
   options.proof_nodes = arguments.proof_nodes;
-  TextStyle style;
-  style.colour = UseColour();
-  style.ledger = arguments.ledger;
+  const TextStyle style = StyleOf(arguments);
   const auto work = [&](const Item& item) -> ItemOutput {
     const absl::StatusOr<NamedRecord> named = ReadItem(item);
     if (!named.ok()) {
-      return {ErrorText(item, named.status(), arguments.format), true};
+      return NotExplained(item, named.status(), arguments.format);
     }
     const Explanation explanation =
         assayer.Explain(named->record.position, options);
     if (arguments.format == Format::kText) {
-      const std::string title = named->label.empty() ? "" : named->label + '\n';
-      return {title + ToText(explanation, style) + '\n', false};
+      return ExplainedText(*named, explanation, style);
     }
-    v1::ExplainResponse response;
-    response.set_tag(named->label);
-    ToProto(explanation, assayer, response.mutable_explanation());
-    return {JsonLine(response), false};
+    v1::Explanation message;
+    ToProto(explanation, assayer, &message);
+    return ExplainedJson(*named, &message);
   };
-  return RunOnInput(arguments, out, work);
+  return RunOnInput(arguments, out, OneByOne(work));
 }
 
 }  // namespace assay::service

@@ -7,9 +7,9 @@
 #include <thread>
 
 #include "assay/base/problem.h"
-#include "google/protobuf/util/json_util.h"
 #include "service/cli/commands.h"
 #include "service/cli/input.h"
+#include "service/cli/remote_commands.h"
 
 namespace assay::service {
 namespace {
@@ -47,16 +47,14 @@ bool UseColour() {
   return !refused && isatty(STDOUT_FILENO) != 0;
 }
 
-std::string JsonLine(const google::protobuf::Message& message) {
-  std::string json;
-  const auto status = google::protobuf::util::MessageToJsonString(
-      message, &json, google::protobuf::util::JsonPrintOptions());
-  // Only malformed messages fail, which ours are not.
-  return status.ok() ? json + '\n' : std::string("{}\n");
+int ServerFault(const absl::Status& status) {
+  std::cerr << "assay: server: " << absl::StatusCodeToString(status.code())
+            << ": " << status.message() << '\n';
+  return kCannotReadOrWrite;
 }
 
 int RunOnInput(const Arguments& arguments, std::ostream& out,
-               const std::function<ItemOutput(const Item&)>& work) {
+               const ShareWork& work) {
   absl::StatusOr<Input> input = OpenInput(arguments);
   if (!input.ok()) return Fail(input.status());
   if (!input->is_batch) {
@@ -69,13 +67,17 @@ int RunOnInput(const Arguments& arguments, std::ostream& out,
     item.line = input->text;
     const absl::Status sound = ReadItem(item).status();
     if (!sound.ok()) return Fail(sound);
-    out << work(item).text;
-    return Finish(out, kSuccess);
+    ItemOutput output;
+    const absl::Status worked = work(&item, 1, &output);
+    if (!worked.ok()) return ServerFault(worked);
+    out << output.text;
+    return Finish(out, output.failed ? kBadUsage : kSuccess);
   }
   std::istream& in = input->file != nullptr ? *input->file : std::cin;
   const std::unique_ptr<ItemSource> items =
       arguments.pgn ? GameItems(in, arguments.plies) : LineItems(in);
   const BatchResult result = RunBatch(*items, out, Jobs(arguments), work);
+  if (!result.work.ok()) return ServerFault(result.work);
   return Finish(out, result.failed > 0 ? kItemsFailed : kSuccess);
 }
 
@@ -90,6 +92,7 @@ int Run(const std::vector<std::string>& words, std::ostream& out) {
     out << "assay " << kVersion << '\n';
     return Finish(out, kSuccess);
   }
+  if (!arguments->server.empty()) return RunRemotely(*arguments, out);
   const absl::StatusOr<Weights> weights = LoadWeights(arguments->weights_file);
   if (!weights.ok()) return Fail(weights.status());
   const Assayer assayer(*weights);

@@ -275,6 +275,17 @@ INSTANTIATE_TEST_SUITE_P(Endings, TextbookEndings,
                          ::testing::ValuesIn(kTextbook),
                          testing_support::NameOfRow());
 
+// The default search, which leaves the position within its horizon, takes
+// nothing of it back.
+TEST(RookEndings, LucenaStaysWonWhenSearched) {
+  const Position lucena = FromPieces("1K1k4/1P6/8/8/8/8/r7/2R5 w - - 0 1");
+  for (const std::uint64_t nodes : {8000, 24000, 60000}) {
+    ExplainOptions options;
+    options.proof_nodes = nodes;
+    EXPECT_EQ(Assayer().Explain(lucena, options).verdict.nag, kWhiteCrushing);
+  }
+}
+
 // A rule that is given as the reason agrees with the table, wherever it is.
 TEST(KingAndPawn, ReasonsAgreeWithTheTable) {
   const Assayer assayer;

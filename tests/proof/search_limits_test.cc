@@ -12,6 +12,7 @@
 #include "assay/notation/san.h"
 #include "assay/proof/search.h"
 #include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
 #include "tests/support/printers.h"
 
 namespace assay {
@@ -44,6 +45,7 @@ TEST(Limits, OneNodeGivesTheStaticScore) {
   const SearchResult result = Searched(Position::Initial(), 1);
   EXPECT_EQ(result.depth, 0);
   EXPECT_EQ(result.line.size(), 1U);
+  EXPECT_EQ(result.score_cp, ScoreOf(Position::Initial(), Weights()));
 }
 
 TEST(Limits, DepthsAreClamped) {

@@ -13,9 +13,9 @@ inline bool TakesAQuestion(ClaimKind kind) {
       kind == ClaimKind::kLine || kind == ClaimKind::kBestReply ||
       (kind >= ClaimKind::kMateIn && kind <= ClaimKind::kBackRank) ||
       kind == ClaimKind::kSoleGuard;
-  return of_a_line || kind == ClaimKind::kControl || kind == ClaimKind::kAttackCount ||
-         kind == ClaimKind::kSiegeCount || kind == ClaimKind::kKingDistance ||
-         kind == ClaimKind::kOutpostRoute;
+  return of_a_line || kind == ClaimKind::kControl ||
+         kind == ClaimKind::kAttackCount || kind == ClaimKind::kSiegeCount ||
+         kind == ClaimKind::kKingDistance || kind == ClaimKind::kOutpostRoute;
 }
 
 }  // namespace assay::testing_support

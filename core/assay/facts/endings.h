@@ -18,8 +18,8 @@ bool PassesSquareRule(const Facts& facts, Side side);
 // squares between, and the side is not to move.
 bool HasOpposition(const Facts& facts, Side side);
 
-// The side has no pawns but pieces that can force mate (a queen, a rook, bishops
-// of both colours, or bishop and knight), and the enemy a king alone.
+// The side has no pawns but pieces that can force mate (a queen, a rook,
+// bishops of both colours, or bishop and knight), and the enemy a king alone.
 bool CanMateLoneKing(const Facts& facts, Side side);
 
 // The corners where they can mate: those of the bishop's colour for bishop and

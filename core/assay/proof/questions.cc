@@ -33,14 +33,24 @@ Proof WithFirst(Move first, Side mover, Proof proof) {
   return proof;
 }
 
-// A side that can never win, as the textbooks know of every such position, has
-// no more than the count gives it, whatever a bounded search hopes for.
+// What the textbooks know of every such position stands against a bounded
+// search: a side that can never win has no more than the count gives it, and
+// one that wins for certain no less.
 void LimitByWhatIsKnown(const Position& position, const Inquiry& inquiry,
                         Proof& proof) {
-  const Side ahead = proof.score_cp > 0 ? Side::kWhite : Side::kBlack;
-  if (proof.mate_in != 0 || !CannotWin(Facts(position), ahead)) return;
+  if (proof.mate_in != 0) return;
+  const Facts facts(position);
   const Centipawns counted = ScoreOf(position, inquiry.weights);
-  if (std::abs(counted) < std::abs(proof.score_cp)) proof.score_cp = counted;
+  const Side ahead = proof.score_cp > 0 ? Side::kWhite : Side::kBlack;
+  if (CannotWin(facts, ahead) && std::abs(counted) < std::abs(proof.score_cp)) {
+    proof.score_cp = counted;
+  }
+  for (const Side side : kSides) {
+    if (IsLucena(facts, side) &&
+        counted * Sign(side) > proof.score_cp * Sign(side)) {
+      proof.score_cp = counted;
+    }
+  }
 }
 
 }  // namespace

@@ -33,7 +33,7 @@ Centipawns ScoreFor(const Proof& proof, Side side);
 // The score and best line of the position. A mate whose line does not reach it
 // is given as a score, so that every mate_in can be played through; a side that
 // can never win (CannotWin, facts/textbook_endings.h) gets no more than the
-// count gives it.
+// count gives it, and one that wins for certain (IsLucena) no less.
 Proof Prove(const Position& position, const Inquiry& inquiry,
             Move excluded = Move());
 

@@ -548,8 +548,11 @@ class Searcher {
 
 SearchResult Search(const Position& position, const Weights& weights,
                     const SearchLimits& limits) {
+  SearchLimits granted = limits;
+  // Given up before it began: as little as there is, and no large table.
+  if (limits.cancelled != nullptr && *limits.cancelled) granted.nodes = 1;
   // The line tables are some 30 KB: kept off small stacks.
-  const auto searcher = std::make_unique<Searcher>(position, weights, limits);
+  const auto searcher = std::make_unique<Searcher>(position, weights, granted);
   return searcher->Run();
 }
 

@@ -11,8 +11,8 @@
 // position at a depth is
 //   - 0, but not at the root: where it is drawn by rule (dead, or seventy-five
 //     moves) or a draw can be claimed: fifty moves without a capture or a
-//     pawn's move, or the same position earlier in the line, once is enough. A
-//     mate comes before both clocks;
+//     pawn's move, or the same position earlier in the line (or among those
+//     played before), once is enough. A mate comes before both clocks;
 //   - at depth 0, out of check: its quiescence value, this being the first
 //     ply. In check it is searched as at depth 1;
 //   - with no legal move: mated, or 0 for stalemate;

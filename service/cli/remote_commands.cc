@@ -1,0 +1,150 @@
+#include "service/cli/remote_commands.h"
+
+#include <utility>
+#include <vector>
+
+#include "assay/base/problem.h"
+#include "assay/notation/fen.h"
+#include "service/cli/commands.h"
+#include "service/cli/print.h"
+#include "service/client/client.h"
+#include "service/convert/from_proto.h"
+
+namespace assay::service {
+namespace {
+
+// One call with its repetitions; whoever cannot wait interrupts the program.
+constexpr std::chrono::minutes kDeadline{10};
+
+using Records = std::vector<absl::StatusOr<NamedRecord>>;
+
+v1::ExplainOptions OptionsOf(const Arguments& arguments) {
+  v1::ExplainOptions options;
+  options.set_static_only(arguments.static_only);
+  options.set_proof_nodes(static_cast<unsigned>(arguments.proof_nodes));
+  options.set_omit_claims(arguments.format == Format::kText);
+  return options;
+}
+
+Records ReadShare(const Item* items, std::size_t count) {
+  Records records;
+  for (std::size_t i = 0; i < count; ++i) records.push_back(ReadItem(items[i]));
+  return records;
+}
+
+// Of an answer that is an error, or does not fit the question.
+absl::Status FaultOf(const v1::ItemError& error) {
+  if (error.code() == 0) return absl::InternalError("no answer");
+  return {static_cast<absl::StatusCode>(error.code()), error.message()};
+}
+
+ItemOutput Explained(const NamedRecord& named,
+                     v1::ExplainStreamResponse& answer, const Item& item,
+                     const Arguments& arguments) {
+  if (!answer.has_explanation()) {
+    return NotExplained(item, FaultOf(answer.error()), arguments.format);
+  }
+  if (arguments.format == Format::kJson) {
+    return ExplainedJson(named, answer.mutable_explanation());
+  }
+  const absl::StatusOr<Explanation> explanation =
+      FromProto(answer.explanation());
+  if (!explanation.ok()) {
+    return NotExplained(item, explanation.status(), arguments.format);
+  }
+  return ExplainedText(named, *explanation, StyleOf(arguments));
+}
+
+absl::Status ExplainShare(const Arguments& arguments, Client& client,
+                          const Item* items, std::size_t count,
+                          ItemOutput* outputs) {
+  const Records records = ReadShare(items, count);
+  v1::ExplainBatchRequest batch;
+  for (const auto& record : records) {
+    if (!record.ok()) continue;
+    v1::ExplainRequest* request = batch.add_requests();
+    request->mutable_position()->set_fen(ToFen(record->record.position));
+    *request->mutable_options() = OptionsOf(arguments);
+  }
+  absl::StatusOr<v1::ExplainBatchResponse> answers = client.ExplainBatch(batch);
+  if (!answers.ok()) return answers.status();
+  if (answers->responses_size() != batch.requests_size()) {
+    return absl::InternalError("too few answers");
+  }
+  int next = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    outputs[i] =
+        records[i].ok()
+            ? Explained(*records[i], *answers->mutable_responses(next++),
+                        items[i], arguments)
+            : NotExplained(items[i], records[i].status(), arguments.format);
+  }
+  return absl::OkStatus();
+}
+
+absl::Status ScoreShare(Format format, Client& client, const Item* items,
+                        std::size_t count, ItemOutput* outputs) {
+  const Records records = ReadShare(items, count);
+  v1::ScoreRequest request;
+  for (const auto& record : records) {
+    if (record.ok()) request.add_fens(ToFen(record->record.position));
+  }
+  const absl::StatusOr<v1::ScoreResponse> answers = client.Score(request);
+  if (!answers.ok()) return answers.status();
+  if (answers->outcomes_size() != request.fens_size()) {
+    return absl::InternalError("too few answers");
+  }
+  int next = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    if (!records[i].ok()) {
+      outputs[i] = NotScored(records[i].status(), format);
+      continue;
+    }
+    const v1::ScoreOutcome& outcome = answers->outcomes(next++);
+    outputs[i] = outcome.has_error()
+                     ? NotScored(FaultOf(outcome.error()), format)
+                     : Scored(*records[i], outcome.score_cp(), format);
+  }
+  return absl::OkStatus();
+}
+
+absl::Status PrintRemoteTerms(const Arguments& arguments, Client& client,
+                              std::ostream& out) {
+  const absl::StatusOr<v1::ListTermsResponse> terms = client.ListTerms();
+  if (terms.ok()) PrintTerms(*terms, arguments.format, out);
+  return terms.status();
+}
+
+ClientOptions ClientOptionsOf(const Arguments& arguments) {
+  ClientOptions options;
+  options.address = arguments.server;
+  options.ca_file = arguments.server_ca;
+  options.cert_file = arguments.server_cert;
+  options.key_file = arguments.server_key;
+  options.token_file = arguments.server_token;
+  options.deadline = kDeadline;
+  return options;
+}
+
+}  // namespace
+
+int RunRemotely(const Arguments& arguments, std::ostream& out) {
+  const absl::StatusOr<std::unique_ptr<Client>> client =
+      Client::Connect(ClientOptionsOf(arguments));
+  if (!client.ok()) return ServerFault(client.status());
+  if (arguments.command == "terms") {
+    const absl::Status printed = PrintRemoteTerms(arguments, **client, out);
+    return printed.ok() ? kSuccess : ServerFault(printed);
+  }
+  const bool explain = arguments.command == "explain";
+  return RunOnInput(arguments, out,
+                    [&](const Item* items, std::size_t count,
+                        ItemOutput* outputs) -> absl::Status {
+                      return explain ? ExplainShare(arguments, **client, items,
+                                                    count, outputs)
+                                     : ScoreShare(arguments.format, **client,
+                                                  items, count, outputs);
+                    });
+}
+
+}  // namespace assay::service

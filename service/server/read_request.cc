@@ -1,0 +1,139 @@
+#include "service/server/read_request.h"
+
+#include <cctype>
+
+#include "assay/notation/fen.h"
+#include "assay/notation/san.h"
+#include "service/server/limits.h"
+
+namespace assay::service {
+namespace {
+
+using Problems = std::vector<Problem>;
+
+// "castling" of the FEN at position.fen is "position.fen:castling"; what is
+// wrong with the text as a whole is just "position.fen".
+void AddFenProblems(const absl::Status& status, const std::string& path,
+                    Problems& problems) {
+  for (Problem problem : ProblemsOf(status)) {
+    problem.field = problem.field == "fen" ? path : path + ":" + problem.field;
+    problems.push_back(std::move(problem));
+  }
+}
+
+// Ends at the first move that is not one: those after it have no position.
+std::optional<Position> Played(const v1::Line& line,
+                               const std::atomic<bool>& cancelled,
+                               Problems& problems) {
+  absl::StatusOr<Position> position = line.start_fen().empty()
+                                          ? Position::Initial()
+                                          : PositionFromFen(line.start_fen());
+  if (!position.ok()) {
+    AddFenProblems(position.status(), "position.line.start_fen", problems);
+    return std::nullopt;
+  }
+  for (int i = 0; i < line.moves_size(); ++i) {
+    if (cancelled) return std::nullopt;
+    const absl::StatusOr<Move> move = ParseMove(*position, line.moves(i));
+    if (!move.ok()) {
+      for (Problem problem : ProblemsOf(move.status())) {
+        problem.field = "position.line.moves[" + std::to_string(i) + "]";
+        problems.push_back(std::move(problem));
+      }
+      return std::nullopt;
+    }
+    position = position->After(*move);
+  }
+  return *position;
+}
+
+std::optional<Position> ReadPosition(const v1::PositionSource& source,
+                                     const std::atomic<bool>& cancelled,
+                                     Problems& problems) {
+  switch (source.form_case()) {
+    case v1::PositionSource::kFen: {
+      const absl::StatusOr<Position> position = PositionFromFen(source.fen());
+      if (position.ok()) return *position;
+      AddFenProblems(position.status(), "position.fen", problems);
+      return std::nullopt;
+    }
+    case v1::PositionSource::kLine:
+      return Played(source.line(), cancelled, problems);
+    case v1::PositionSource::FORM_NOT_SET:
+      break;
+  }
+  problems.push_back({"position", "missing", "no form", "fen or line"});
+  return std::nullopt;
+}
+
+// "en", alone or with subtags such as a region: BCP 47, in any case.
+bool IsEnglish(const std::string& tag) {
+  return tag.size() >= 2 && std::tolower(tag[0]) == 'e' &&
+         std::tolower(tag[1]) == 'n' && (tag.size() == 2 || tag[2] == '-');
+}
+
+void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
+                  Problems& problems) {
+  if (!options.static_only() &&
+      options.proof_nodes() > budget.most_proof_nodes) {
+    problems.push_back({"options.proof_nodes", "over the server's ceiling",
+                        std::to_string(options.proof_nodes()),
+                        "at most " + std::to_string(budget.most_proof_nodes)});
+  }
+  if (!v1::Audience_IsValid(options.audience())) {
+    problems.push_back({"options.audience", "unknown number",
+                        std::to_string(options.audience()),
+                        "a number of the enum Audience"});
+  }
+  if (!options.language().empty() && !IsEnglish(options.language())) {
+    problems.push_back({"options.language", "no texts in it",
+                        Quoted(options.language()), "\"en\""});
+  }
+}
+
+}  // namespace
+
+std::uint64_t NodesOf(const v1::ExplainOptions& options,
+                      const SearchBudget& budget) {
+  if (options.static_only()) return 0;
+  return options.proof_nodes() > 0 ? options.proof_nodes() : budget.proof_nodes;
+}
+
+ExplainOptions ToCore(const v1::ExplainOptions& options,
+                      const SearchBudget& budget,
+                      const std::atomic<bool>* cancelled) {
+  ExplainOptions core;
+  core.static_only = options.static_only();
+  core.proof_nodes = NodesOf(options, budget);
+  if (options.max_reasons() > 0) core.max_reasons = options.max_reasons();
+  core.cancelled = cancelled;
+  return core;
+}
+
+absl::StatusOr<Position> ReadFen(const std::string& fen,
+                                 const std::string& path) {
+  absl::StatusOr<Position> position = PositionFromFen(fen);
+  if (position.ok()) return position;
+  Problems problems;
+  AddFenProblems(position.status(), path, problems);
+  return ProblemsStatus(problems);
+}
+
+absl::StatusOr<Position> ReadExplainRequest(
+    const v1::ExplainRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled) {
+  Problems problems;
+  const std::optional<Position> position =
+      ReadPosition(request.position(), cancelled, problems);
+  CheckOptions(request.options(), budget, problems);
+  if (request.tag().size() > kMostTagBytes) {
+    problems.push_back({"tag", "too long",
+                        std::to_string(request.tag().size()) + " bytes",
+                        "at most " + std::to_string(kMostTagBytes)});
+  }
+  if (!problems.empty()) return ProblemsStatus(problems);
+  if (!position.has_value()) return absl::CancelledError("cancelled");
+  return *position;
+}
+
+}  // namespace assay::service
