@@ -86,7 +86,10 @@ inline bool IsTaught(const Plan& plan, const std::string& way) {
   const std::string key = way.substr(blank + 1);
   if (kind != Name(plan.kind)) return false;
   const std::vector<Square> squares = SquaresOf(key);
-  if (squares.empty() && plan.kind != PlanKind::kFile) return false;
+  if (squares.empty() && plan.kind != PlanKind::kFile &&
+      plan.kind != PlanKind::kDevelop) {
+    return false;
+  }
   const Bitboard targets = plan.targets.ToSet();
   const std::map<Square, Square> journeys = Journeys(plan);
   const auto goes = [&](Square from, Square to) {
@@ -122,6 +125,11 @@ inline bool IsTaught(const Plan& plan, const std::string& way) {
       return goes(squares[0], squares[1]) ||
              (plan.kind != PlanKind::kRegroup && visits(squares[1]));
     case PlanKind::kDevelop: {
+      if (key.find("O-O") != std::string::npos) {
+        return std::any_of(plan.moves.begin(), plan.moves.end(), [](Move move) {
+          return move.type() == Move::Type::kCastling;
+        });
+      }
       const std::string last = Split(key, ',').back();
       const std::vector<Square> ends = SquaresOf(last);
       return ends.size() == 2 ? goes(ends[0], ends[1])

@@ -45,7 +45,7 @@ void Expect(const char* pieces, const std::string& moves, Centipawns worth = 60,
     EXPECT_EQ(drafts[0].kind, PlanKind::kRestrain);
     EXPECT_EQ(Text(drafts[0].moves), white ? moves : Flipped(moves));
     EXPECT_EQ(Text(drafts[0].targets), white ? "c5" : "c4");
-    EXPECT_EQ(drafts[0].promise, 30);
+    EXPECT_EQ(drafts[0].promise, 20);
     EXPECT_FALSE(drafts[0].claims.empty());
   }
 }

@@ -97,7 +97,16 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
   }
   for (const Side side : kSides) {
     std::vector<Plan>& own = plans.of[Index(side)];
-    for (Plan& plan : restraints[Index(side)]) own.push_back(std::move(plan));
+    const Centipawns own_best = own.empty() ? 0 : own.front().worth;
+    const std::vector<Plan>& theirs = plans.of[Index(Other(side))];
+    const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
+    for (Plan& plan : restraints[Index(side)]) {
+      // The own plan comes first unless the opponent's is clearly the bigger.
+      if (2 * their_best < 3 * own_best) {
+        plan.worth = std::min(plan.worth, own_best - 1);
+      }
+      own.push_back(std::move(plan));
+    }
     SortByRank(own);
   }
   Compare(white, black, plans.of[0], plans.of[1]);

@@ -3,8 +3,7 @@
 // The trade recommends it where the opponent has a plan worth more than one's
 // own and a single cheap move ends it: a pawn that guards the square it needs,
 // a piece in front of the pawn that would go. Not where the stop loses
-// material or weakens the own game by more than the plan would gain, nor
-// against plans that are stopped as it is.
+// material, nor against plans that are stopped as it is.
 #include <algorithm>
 
 #include "assay/facts/claim_makers.h"
@@ -14,11 +13,11 @@
 namespace assay {
 namespace {
 
-// Plans worth less need no stopping, and half of the worth is what a stop is
-// worth, up to two fifths of a pawn: the plan would take time, too. Own
-// reasoning.
+// Plans worth less need no stopping, and a third of the worth is what a stop is
+// worth, up to a quarter of a pawn: the plan would take time, and the opponent
+// has a next best one. Own reasoning.
 constexpr Centipawns kLeastWorthStopping = 25;
-constexpr Centipawns kMostPromise = 40;
+constexpr Centipawns kMostPromise = 25;
 
 // Only the opponent's best plans are worth a move.
 constexpr std::size_t kMostPlans = 2;
@@ -73,7 +72,7 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
     draft.kind = PlanKind::kRestrain;
     draft.moves = {stop.move};
     draft.targets = {stop.where};
-    draft.promise = std::min(plan.worth / 2, kMostPromise);
+    draft.promise = std::min(plan.worth / 3, kMostPromise);
     draft.claims = {Reason(outlook, *own, stop)};
     drafts.push_back(std::move(draft));
   }
