@@ -3,6 +3,7 @@
 
 #include "assay/explain/assayer.h"
 #include "assay/explain/text.h"
+#include "assay/plans/planner.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -27,6 +28,20 @@ void ExplainStatic(benchmark::State& state) {
   state.SetItemsProcessed(state.iterations());
 }
 BENCHMARK(ExplainStatic)->Unit(benchmark::kMicrosecond);
+
+// Both sides' plans alone.
+void FindPlansStatic(benchmark::State& state) {
+  const Weights weights;
+  const std::vector<Position>& positions = Positions();
+  std::size_t at = 0;
+  for (auto _ : state) {
+    const Facts facts(positions[at]);
+    benchmark::DoNotOptimize(FindPlans(facts, weights, 3).of[0].size());
+    at = at + 1 == positions.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK(FindPlansStatic)->Unit(benchmark::kMicrosecond);
 
 void CheckAnswers() {
   const Assayer assayer;

@@ -38,6 +38,7 @@ const char* Name(Centre centre);
 class Facts {
  public:
   explicit Facts(const Position& position);
+  explicit Facts(Position&&) = delete;  // it would not outlive the facts
 
   const Position& position() const { return position_; }
   Bitboard Own(Side side, PieceKind kind) const {

@@ -138,7 +138,8 @@ bool OfferIfWished(const Reshaping& shaping, const std::vector<Move>& moves) {
   const Position settled = captures ? Settled(*end, last) : *end;
   Centre centre_after = Facts(settled).centre();
   if (centre_after == Centre::kTension && shaping.wish > 0) {
-    centre_after = Facts(Dissolved(outlook, *end, last.to())).centre();
+    const Position dissolved = Dissolved(outlook, *end, last.to());
+    centre_after = Facts(dissolved).centre();
   }
   if (!IsWished(shaping.wish, outlook.facts.centre(), centre_after)) {
     return false;

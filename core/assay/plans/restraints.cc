@@ -49,7 +49,8 @@ Stop BestStop(const Outlook& outlook, const Position& own, const Plan& plan) {
 }
 
 Claim Reason(const Outlook& outlook, const Position& own, const Stop& stop) {
-  const Facts facts(own.After(stop.move));
+  const Position after = own.After(stop.move);
+  const Facts facts(after);
   Claim claim = ControlClaim(facts, outlook.side, stop.where);
   claim.line = WithPasses(outlook.position, outlook.side, {stop.move});
   return claim;
