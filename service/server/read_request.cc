@@ -106,6 +106,9 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
   core.static_only = options.static_only();
   core.proof_nodes = NodesOf(options, budget);
   if (options.max_reasons() > 0) core.max_reasons = options.max_reasons();
+  if (options.max_plans_per_side() > 0) {
+    core.max_plans_per_side = options.max_plans_per_side();
+  }
   core.cancelled = cancelled;
   return core;
 }

@@ -23,7 +23,7 @@ for (const line of readFileSync(process.argv[2], 'utf8').split('\n')) {
   if (!line || squares >= wanted) break;
   const { fen, claims } = JSON.parse(line).explanation;
   const found = new Map(claims
-    .filter(({ kind }) => kind === 'CLAIM_KIND_HANGING')
+    .filter(({ kind, line: after }) => kind === 'CLAIM_KIND_HANGING' && !after)
     .map(({ squares: [square], count }) => [square, count]));
   const here = new Chess(fen);
   const inCheck = here.isCheck();
