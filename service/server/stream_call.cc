@@ -36,7 +36,7 @@ StreamCall::StreamCall(Backend& backend, StreamRegistry& registry,
 }
 
 absl::Status StreamCall::MayBegin() const {
-  const absl::Status may = call_.MayBegin();
+  absl::Status may = call_.MayBegin();
   if (!may.ok()) return may;
   const Backend& backend = call_.backend();
   if (backend.streams > backend.settings.most_streams) {

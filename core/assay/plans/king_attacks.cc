@@ -201,7 +201,7 @@ class Attack {
     const Bitboard beside = Neighbours(FileMask(FileOf(pawn)));
     for (const Square helper :
          InOrder(side_, facts_.Pawns(side_).pawns & beside)) {
-      const std::vector<Move> helped = Helped(helper, pawn, goal);
+      std::vector<Move> helped = Helped(helper, pawn, goal);
       if (!helped.empty()) return helped;
     }
     return {};

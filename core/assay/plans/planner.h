@@ -3,6 +3,7 @@
 #ifndef ASSAY_PLANS_PLANNER_H_
 #define ASSAY_PLANS_PLANNER_H_
 
+#include <array>
 #include <vector>
 
 #include "assay/facts/facts.h"
@@ -12,7 +13,7 @@
 namespace assay {
 
 struct Plans {
-  std::vector<Plan> of[2];  // by Index(side), best first
+  std::array<std::vector<Plan>, 2> of;  // by Index(side), best first
 
   const std::vector<Plan>& Of(Side side) const { return of[Index(side)]; }
 };

@@ -28,13 +28,13 @@ Square NearestEdge(Square king) {
 // The nearest of the corners; of the mating side's first rank where two are as
 // near.
 Square NearestCorner(Bitboard corners, Side side, Square king) {
-  Square nearest = kNoSquare;
+  Square nearest = kA1;
+  int least = kMostApart + 1;
   for (const Square white_corner : {kA1, kH1, kA8, kH8}) {
     const Square corner = Relative(side, white_corner);
-    if (Contains(corners, corner) &&
-        (nearest == kNoSquare ||
-         KingDistance(king, corner) < KingDistance(king, nearest))) {
+    if (Contains(corners, corner) && KingDistance(king, corner) < least) {
       nearest = corner;
+      least = KingDistance(king, corner);
     }
   }
   return nearest;
