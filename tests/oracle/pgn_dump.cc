@@ -92,7 +92,7 @@ class JsonPrinter {
         Line(node.variations[v], position);
       }
       out_ += "]}";
-      position = assay::AfterMoveOrPass(position, node.move);
+      position = position.AfterStep(node.move);
     }
     out_ += "]}";
   }

@@ -140,7 +140,7 @@ class Generator {
       if (moves.empty() && !pass) return;
       const Position before = position;
       const Move move = pass ? Move() : moves[Below(moves.size())];
-      position = AfterMoveOrPass(position, move);
+      position = position.AfterStep(move);
       last = tree_.Append(last, move);
       Annotate(last);
       std::uint32_t variations = 0;

@@ -126,7 +126,7 @@ class Prover {
 };
 
 // Both sides' plans in words, and the one that the advised move begins.
-void TellPlans(const Plans& plans, ClaimTable& table,
+void TellPlans(const Facts& facts, const Plans& plans, ClaimTable& table,
                Explanation& explanation) {
   for (const Side side : kSides) {
     for (const Plan& plan : plans.Of(side)) {
@@ -138,7 +138,7 @@ void TellPlans(const Plans& plans, ClaimTable& table,
         explanation.advice->plan =
             static_cast<std::uint32_t>(explanation.plans.size());
       }
-      explanation.plans.push_back(TellPlan(explanation.position, plan, table));
+      explanation.plans.push_back(TellPlan(facts, plan, table));
     }
   }
 }
@@ -173,7 +173,7 @@ Explanation Assayer::Explain(const Position& position,
     then = Prover(account, weights_, options, plans, table, explanation)
                .Run(facts);
   }
-  TellPlans(plans, table, explanation);
+  TellPlans(facts, plans, table, explanation);
   explanation.ledger = std::move(account.ledger);
   explanation.reasons = std::move(account.reasons);
   Summarise(explanation, then);

@@ -21,7 +21,7 @@ std::string LineText(const Position& position, const std::vector<Move>& line) {
     } else {
       text += ' ' + ToSan(at, move);
     }
-    at = move.is_null() ? at.AfterPass() : at.After(move);
+    at = at.AfterStep(move);
   }
   return text;
 }
@@ -41,14 +41,6 @@ std::string UnitsText(const Position& position, Bitboard squares) {
     units.push_back(UnitText(position, square));
   }
   return Join(units);
-}
-
-Position AfterLine(const Position& position, const std::vector<Move>& line) {
-  Position at = position;
-  for (const Move move : line) {
-    at = move.is_null() ? at.AfterPass() : at.After(move);
-  }
-  return at;
 }
 
 std::vector<Move> SettledPart(const Position& position,

@@ -22,9 +22,6 @@ std::string UnitText(const Position& position, Square square);
 // last.
 std::string UnitsText(const Position& position, Bitboard squares);
 
-// The position after the moves, a null move being a pass.
-Position AfterLine(const Position& position, const std::vector<Move>& line);
-
 // The first moves of the line, at least so many where it has them, up to where
 // nothing is left half done: no capture follows, and no check is unanswered.
 // Empty where that takes more than `most`.

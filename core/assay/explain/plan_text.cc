@@ -19,8 +19,11 @@ std::string Named(Side side, const std::string& san) {
 
 class Teller {
  public:
-  Teller(const Position& position, const Plan& plan, ClaimTable& table)
-      : position_(position), plan_(plan), table_(table) {}
+  Teller(const Facts& facts, const Plan& plan, ClaimTable& table)
+      : facts_(facts),
+        position_(facts.position()),
+        plan_(plan),
+        table_(table) {}
 
   ToldPlan Tell() {
     told_.plan = plan_;
@@ -89,14 +92,14 @@ class Teller {
 
   // What the text names besides the moves: the target, and the king attacked.
   void NoteNamedSquares() {
-    const Facts facts(position_);
     const Square target = Target();
     const Piece there = position_.At(target);
-    table_.Add(there.empty() ? ControlClaim(facts, plan_.side, target)
-                             : MaterialClaim(facts, there.side(), there.kind()),
+    table_.Add(there.empty()
+                   ? ControlClaim(facts_, plan_.side, target)
+                   : MaterialClaim(facts_, there.side(), there.kind()),
                told_.claims);
     if (plan_.kind == PlanKind::kKingAttack) {
-      table_.Add(MaterialClaim(facts, Other(plan_.side), PieceKind::kKing),
+      table_.Add(MaterialClaim(facts_, Other(plan_.side), PieceKind::kKing),
                  told_.claims);
     }
   }
@@ -309,6 +312,7 @@ class Teller {
     return "";
   }
 
+  const Facts& facts_;
   const Position& position_;
   const Plan& plan_;
   ClaimTable& table_;
@@ -318,9 +322,8 @@ class Teller {
 
 }  // namespace
 
-ToldPlan TellPlan(const Position& position, const Plan& plan,
-                  ClaimTable& table) {
-  return Teller(position, plan, table).Tell();
+ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table) {
+  return Teller(facts, plan, table).Tell();
 }
 
 }  // namespace assay

@@ -34,8 +34,8 @@ struct ToldPlan {
   ClaimRefs claims;
 };
 
-ToldPlan TellPlan(const Position& position, const Plan& plan,
-                  ClaimTable& table);
+// The plan is of the position that the facts are about.
+ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table);
 
 }  // namespace assay
 

@@ -16,18 +16,6 @@ Bitboard ForSide(Side side, Bitboard white_squares) {
   return side == Side::kWhite ? white_squares : FlipRanks(white_squares);
 }
 
-// The position with `side` to move, by a pass where it is not; false where
-// the pass would leave a king in check.
-bool WithSideToMove(const Position& position, Side side, Position& result) {
-  if (position.side_to_move() == side) {
-    result = position;
-    return true;
-  }
-  if (position.InCheck()) return false;
-  result = position.AfterPass();
-  return true;
-}
-
 // Whether the moved piece attacks the target from where it arrives.
 bool AttacksFrom(const Position& position, Side side, Move move,
                  Square target) {
@@ -160,10 +148,10 @@ int EarlyQueenChasers(const Facts& facts, Side side, Square queen) {
     return -1;
   }
   const Side enemy = Other(side);
-  Position enemy_move = position;
-  if (!WithSideToMove(position, enemy, enemy_move)) return -1;
+  const std::optional<Position> enemy_move = WithTurn(position, enemy);
+  if (!enemy_move.has_value()) return -1;
   MoveList moves;
-  LegalMoves(enemy_move, moves);
+  LegalMoves(*enemy_move, moves);
   Bitboard chasers = 0;
   for (const Move move : moves) {
     const PieceKind kind = position.At(move.from()).kind();
@@ -172,7 +160,7 @@ int EarlyQueenChasers(const Facts& facts, Side side, Square queen) {
       continue;
     }
     if (!AttacksFrom(position, enemy, move, queen)) continue;
-    const Position after = enemy_move.After(move);
+    const Position after = enemy_move->After(move);
     if (ExchangeValueOf(after, move.to()) == 0) chasers |= Bit(move.from());
   }
   return PopCount(chasers);

@@ -24,10 +24,7 @@ Claim LineClaim(const Position& position, Side side,
                 const std::vector<Move>& line) {
   Claim claim = SquaresClaim(ClaimKind::kLine, side, 0);
   claim.line = line;
-  Position after = position;
-  for (const Move move : line) {
-    after = move.is_null() ? after.AfterPass() : after.After(move);
-  }
+  const Position after = AfterLine(position, line);
   claim.count = MaterialBalance(after, side) - MaterialBalance(position, side);
   return claim;
 }

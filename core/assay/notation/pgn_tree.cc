@@ -85,7 +85,7 @@ std::vector<Move> GameTree::MovesTo(NodeIndex node) const {
 Position GameTree::PositionAfter(NodeIndex node) const {
   Position position = start;
   for (const Move move : MovesTo(node)) {
-    position = AfterMoveOrPass(position, move);
+    position = position.AfterStep(move);
   }
   return position;
 }
@@ -97,7 +97,7 @@ std::optional<Position> GameTree::PositionAtPly(int ply) const {
   for (int i = 0; i < ply; ++i) {
     node = nodes[node].next;
     if (node == kNoNode) return std::nullopt;
-    position = AfterMoveOrPass(position, nodes[node].move);
+    position = position.AfterStep(nodes[node].move);
   }
   return position;
 }
@@ -124,10 +124,6 @@ bool operator==(const GameTree& a, const GameTree& b) {
                                           b.nodes, b.result, b.encoding);
 }
 
-Position AfterMoveOrPass(const Position& position, Move move) {
-  return move.is_null() ? position.AfterPass() : position.After(move);
-}
-
 void WalkTree(const GameTree& tree,
               const std::function<void(const TreeStep&)>& visit) {
   struct Pending {
@@ -142,7 +138,7 @@ void WalkTree(const GameTree& tree,
     stack.pop_back();
     const GameNode& node = tree.nodes[at.index];
     const Position after =
-        node.starts_line ? at.before : AfterMoveOrPass(at.before, node.move);
+        node.starts_line ? at.before : at.before.AfterStep(node.move);
     visit({at.index, node, at.before, after, at.depth, at.ply});
     if (node.next != kNoNode) {
       stack.push_back({node.next, after, at.depth, at.ply + 1});

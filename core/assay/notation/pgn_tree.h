@@ -129,9 +129,6 @@ inline bool operator!=(const GameTree& a, const GameTree& b) {
   return !(a == b);
 }
 
-// The position after a move or a pass.
-Position AfterMoveOrPass(const Position& position, Move move);
-
 // One node of a walk. The references live as long as the call.
 struct TreeStep {
   NodeIndex index = 0;

@@ -188,7 +188,7 @@ class MovetextWriter {
       const Position before = position;
       if (!node.starts_line) {
         WriteMove(before, node.move);
-        position = AfterMoveOrPass(before, node.move);
+        position = before.AfterStep(node.move);
       }
       for (const std::uint8_t nag : node.nags) {
         filler_.Token("$" + std::to_string(nag));

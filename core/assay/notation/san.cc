@@ -249,7 +249,7 @@ std::vector<std::string> ToSan(const Position& position,
   Position at = position;
   for (const Move move : line) {
     texts.push_back(ToSan(at, move));
-    at = move.is_null() ? at.AfterPass() : at.After(move);
+    at = at.AfterStep(move);
   }
   return texts;
 }

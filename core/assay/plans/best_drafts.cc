@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "assay/facts/danger.h"
-#include "assay/facts/exchange.h"
+#include "assay/plans/stops.h"
 
 namespace assay {
 namespace {
@@ -28,23 +27,15 @@ double Discounted(Centipawns gain, std::size_t moves) {
 
 }  // namespace
 
-int MostHanging(const Facts& facts, Side side) {
-  int most = 0;
-  for (const Square square : Each(AttackedPieces(facts, side))) {
-    most = std::max(most, ExchangeValueOf(facts, square));
-  }
-  return most;
-}
-
 bool FirstStepIsSound(const Outlook& outlook, Move move) {
   const Position before = outlook.position.side_to_move() == outlook.side
                               ? outlook.position
                               : outlook.position.AfterPass();
   const int taken = ExchangeValue(before.At(move.to()).kind());
   const Position after = before.After(move);
-  const int hanging = MostHanging(Facts(after), outlook.side);
+  const int hanging = MostHanging(after, outlook.side);
   if (hanging == 0) return true;
-  return hanging <= taken + MostHanging(outlook.facts, outlook.side);
+  return hanging <= taken + MostHanging(outlook.position, outlook.side);
 }
 
 std::optional<Position> PlayRoute(const Position& position, Side side,

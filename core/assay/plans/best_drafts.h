@@ -20,10 +20,6 @@ struct SquareSequence {
   const Square* end() const { return squares + size; }
 };
 
-// The most that captures of one piece or pawn of the side gain, the enemy
-// beginning.
-int MostHanging(const Facts& facts, Side side);
-
 // Whether the side loses nothing at once by the move: what then hangs of its
 // own is no more than before, or is paid for by what the move takes. The move
 // is legal, after a pass where the side is not to move.

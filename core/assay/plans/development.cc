@@ -10,6 +10,7 @@
 #include "assay/facts/danger.h"
 #include "assay/facts/kings.h"
 #include "assay/plans/best_drafts.h"
+#include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
@@ -68,6 +69,7 @@ class Developer {
   Move BestStep(const Position& at) const {
     const Facts facts(at);
     const Bitboard home = UndevelopedPieces(facts, side_);
+    const Centipawns hanging = MostHanging(at, side_);
     MoveList moves;
     LegalMoves(at, moves);
     Move best;
@@ -78,7 +80,7 @@ class Developer {
       if (!at.At(move.to()).empty()) continue;
       const Position after = at.After(move);
       if (!castles && !StandsSafely(after, move.to())) continue;
-      if (MostHanging(Facts(after), side_) > MostHanging(facts, side_)) {
+      if (MostHanging(after, side_) > hanging) {
         continue;
       }
       Centipawns value = Sign(side_) * ScoreOf(after, outlook_.weights);

@@ -17,12 +17,9 @@ std::optional<Position> PlayAlone(const Position& position, Side side,
                                   const std::vector<Move>& moves) {
   Position at = position;
   for (const Move move : moves) {
-    if (at.side_to_move() != side) {
-      if (at.InCheck()) return std::nullopt;
-      at = at.AfterPass();
-    }
-    if (!IsLegal(at, move)) return std::nullopt;
-    at = at.After(move);
+    const std::optional<Position> own = WithTurn(at, side);
+    if (!own.has_value() || !IsLegal(*own, move)) return std::nullopt;
+    at = own->After(move);
   }
   return at;
 }
@@ -43,11 +40,8 @@ std::optional<Centipawns> GainAlone(const Outlook& outlook,
                                     const std::vector<Move>& moves) {
   std::optional<Position> end =
       PlayAlone(outlook.position, outlook.side, moves);
+  if (end.has_value()) end = WithTurn(*end, outlook.position.side_to_move());
   if (!end.has_value()) return std::nullopt;
-  if (end->side_to_move() != outlook.position.side_to_move()) {
-    if (end->InCheck()) return std::nullopt;
-    end = end->AfterPass();
-  }
   return Sign(outlook.side) * (ScoreOf(*end, outlook.weights) -
                                ScoreOf(outlook.position, outlook.weights));
 }
@@ -57,11 +51,10 @@ bool StandsSafely(const Position& position, Square square) {
 }
 
 Move FindMove(const Position& position, Side side, Square from, Square to) {
-  if (position.side_to_move() != side && position.InCheck()) return Move();
-  const Position own =
-      position.side_to_move() == side ? position : position.AfterPass();
+  const std::optional<Position> own = WithTurn(position, side);
+  if (!own.has_value()) return Move();
   MoveList moves;
-  LegalMoves(own, moves);
+  LegalMoves(*own, moves);
   for (const Move move : moves) {
     const bool promotes =
         move.is_promotion() && move.promotion() != PieceKind::kQueen;

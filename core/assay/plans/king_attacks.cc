@@ -19,6 +19,7 @@
 #include "assay/facts/routes.h"
 #include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
+#include "assay/plans/stops.h"
 
 namespace assay {
 namespace {
@@ -115,7 +116,7 @@ class Attack {
     if (moves.empty() || at.InCheck()) return;
     const Facts after(at);
     if (!IsEnough(after)) return;
-    if (MostHanging(after, side_) > MostHanging(facts_, side_)) return;
+    if (MostHanging(at, side_) > MostHanging(outlook_.position, side_)) return;
     OfferJoined(moves, after, best);
   }
 

@@ -47,12 +47,6 @@ Centipawns CostOf(const Position& position, Move move, Centipawns before) {
   return std::max(0, hangs - before) - taken;
 }
 
-std::optional<Position> WithTurn(const Position& position, Side side) {
-  if (position.side_to_move() == side) return position;
-  if (position.InCheck()) return std::nullopt;
-  return position.AfterPass();
-}
-
 std::vector<Centipawns> LossesOf(const Position& position, Side side,
                                  const std::vector<Move>& moves) {
   std::vector<Centipawns> losses;

@@ -23,10 +23,6 @@ Centipawns HangsBefore(const Position& position);
 // A cost from which a step is held to lose material: half a pawn.
 inline constexpr Centipawns kLosingStep = 50;
 
-// The position with the side to move, after a pass where it needs one; none
-// where that would be a pass in check.
-std::optional<Position> WithTurn(const Position& position, Side side);
-
 // What captures of each step's piece gain where it lands, less what the step
 // took, if the moves are played alone: one number a step. It ends before a step
 // that is not legal or would need a pass in check.

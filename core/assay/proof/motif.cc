@@ -20,9 +20,7 @@ class Finder {
          const Spoils& spoils)
       : line_(line), spoils_(spoils), positions_({position}) {
     for (std::size_t i = 0; i <= spoils.ply; ++i) {
-      const Position& at = positions_.back();
-      positions_.push_back(line[i].is_null() ? at.AfterPass()
-                                             : at.After(line[i]));
+      positions_.push_back(positions_.back().AfterStep(line[i]));
     }
     Track();
   }
@@ -332,10 +330,7 @@ MotifFound FindMotif(const Position& position, const std::vector<Move>& line,
 
 MotifFound FindMateMotif(const Position& position,
                          const std::vector<Move>& line, Side side) {
-  Position end = position;
-  for (const Move move : line) {
-    end = move.is_null() ? end.AfterPass() : end.After(move);
-  }
+  const Position end = AfterLine(position, line);
   MotifFound found;
   found.ply = line.empty() ? 0 : line.size() - 1;
   Claim claim = MateInClaim(side, line);

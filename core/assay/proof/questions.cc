@@ -15,14 +15,6 @@ namespace {
 // small change of position.
 constexpr Centipawns kMissedPiece = 200;
 
-Position Played(const Position& position, const std::vector<Move>& line) {
-  Position at = position;
-  for (const Move move : line) {
-    at = move.is_null() ? at.AfterPass() : at.After(move);
-  }
-  return at;
-}
-
 // The proof as one of the position before the move. A mate keeps its number
 // where the other side moved, and takes one move more where the mater did.
 Proof WithFirst(Move first, Side mover, Proof proof) {
@@ -81,7 +73,7 @@ Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
   limits.excluded = excluded;
   Proof proof = Search(position, inquiry.weights, limits);
   // A mate is claimed with its moves or not at all.
-  if (proof.mate_in != 0 && !IsCheckmate(Played(position, proof.line))) {
+  if (proof.mate_in != 0 && !IsCheckmate(AfterLine(position, proof.line))) {
     proof.score_cp = proof.mate_in > 0 ? kMateScore : -kMateScore;
     proof.mate_in = 0;
   }
@@ -91,8 +83,7 @@ Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
 
 Proof ProveMove(const Position& position, Move move, const Inquiry& inquiry) {
   const Side mover = position.side_to_move();
-  const Position next =
-      move.is_null() ? position.AfterPass() : position.After(move);
+  const Position next = position.AfterStep(move);
   if (!HasLegalMove(next)) {
     Proof proof;
     proof.complete = true;
@@ -149,7 +140,7 @@ std::optional<LineFault> FindFault(const Position& position,
         return fault;
       }
     }
-    at = pass ? at.AfterPass() : at.After(line[ply]);
+    at = at.AfterStep(line[ply]);
   }
   return std::nullopt;
 }

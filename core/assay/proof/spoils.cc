@@ -59,8 +59,7 @@ std::optional<Spoils> FindSpoils(const Position& position,
   std::vector<int> balance = {0};
   const int before = MaterialBalance(position, winner);
   for (const Move move : line) {
-    const Position& at = positions.back();
-    positions.push_back(move.is_null() ? at.AfterPass() : at.After(move));
+    positions.push_back(positions.back().AfterStep(move));
     balance.push_back(MaterialBalance(positions.back(), winner) - before);
   }
   const int gain = balance.back();

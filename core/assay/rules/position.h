@@ -25,6 +25,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "absl/status/statusor.h"
@@ -97,6 +98,11 @@ class Position {
   // The position with the other side to move and no en passant capture. The
   // side to move must not be in check.
   Position AfterPass() const;
+
+  // After a legal move, or a pass where the move is null: one step of a line.
+  Position AfterStep(Move move) const {
+    return move.is_null() ? AfterPass() : After(move);
+  }
 
   // What Make() cannot recompute when a move is taken back.
   struct Undo {
@@ -173,6 +179,22 @@ inline Bitboard Position::Attackers(Side side, Square square,
 // The same position with the colours swapped: ranks reversed, the other side
 // to move.
 Position SwapColours(const Position& position);
+
+// The position after a line of legal moves and passes.
+inline Position AfterLine(const Position& position,
+                          const std::vector<Move>& line) {
+  Position at = position;
+  for (const Move move : line) at = at.AfterStep(move);
+  return at;
+}
+
+// The position with the side to move, after a pass where it is not; none where
+// that would be a pass in check.
+inline std::optional<Position> WithTurn(const Position& position, Side side) {
+  if (position.side_to_move() == side) return position;
+  if (position.InCheck()) return std::nullopt;
+  return position.AfterPass();
+}
 
 // The same position with left and right swapped. Castling rights are lost.
 Position MirrorFiles(const Position& position);
