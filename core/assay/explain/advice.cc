@@ -75,6 +75,26 @@ std::string DeedSentence(const Proved& proved, const std::string& move,
   return move + " " + deed + ".";
 }
 
+// "14.a3 prepares the break b4." A move that is not search's first choice says
+// so.
+void TellBeginning(const Proved& proved, const ToldPlan& told,
+                   const PlanToBegin& plan, Advice& advice, ClaimTable& table) {
+  advice.move = told.plan.moves.front();
+  advice.plan = plan.index;
+  advice.text =
+      NumberedMove(proved.position, advice.move) + " " + told.begins + ".";
+  Merge(told.claims, advice.claims);
+  Merge(told.steps.front().claims, advice.claims);
+  if (!plan.is_best) {
+    const Move best = proved.proof.line.front();
+    advice.text += " Search would as soon play " +
+                   NumberedMove(proved.position, best) + ".";
+    table.Add(
+        LineClaim(proved.position, proved.position.side_to_move(), {best}),
+        advice.claims);
+  }
+}
+
 // What the next best move loses, where it loses a step of the verdict and
 // something concrete.
 std::string OnlyMoveSentence(const Proved& proved, const Proof& second,
@@ -104,14 +124,22 @@ std::string OnlyMoveSentence(const Proved& proved, const Proof& second,
 
 std::optional<Advice> TellAdvice(const Proved& proved,
                                  const std::optional<Proof>& second,
+                                 const std::vector<ToldPlan>& plans,
+                                 const std::optional<PlanToBegin>& plan,
                                  ClaimTable& table) {
   if (proved.proof.line.empty()) return std::nullopt;
   Advice advice;
   advice.move = proved.proof.line.front();
   const std::string move = NumberedMove(proved.position, advice.move);
+  if (plan.has_value() && plan->is_best) advice.plan = plan->index;
   advice.text = WinSentence(proved, move, advice, table);
   const bool wins = !advice.text.empty();
-  if (!wins) advice.text = DeedSentence(proved, move, advice, table);
+  if (!wins && plan.has_value()) {
+    TellBeginning(proved, plans[plan->index], *plan, advice, table);
+    if (!plan->is_best) return advice;
+  } else if (!wins) {
+    advice.text = DeedSentence(proved, move, advice, table);
+  }
   if (!second.has_value()) {
     advice.text += " It is the only legal move.";
   } else if (!wins) {

@@ -4,6 +4,7 @@
 
 #include "assay/explain/deed.h"
 #include "assay/explain/line_text.h"
+#include "assay/explain/plan_reason.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/notation/san.h"
@@ -29,6 +30,7 @@ class Teller {
     told_.plan = plan_;
     TellSteps();
     told_.title = Title();
+    told_.begins = Begins();
     for (const Claim& claim : plan_.claims) table_.Add(claim, told_.claims);
     NoteNamedSquares();
     told_.ignored_line = WithPasses(position_, plan_.side, plan_.moves);
@@ -39,8 +41,9 @@ class Teller {
         "If " + std::string(Name(Other(plan_.side))) +
         " only waits: " + LineText(position_, told_.ignored_line) + ".";
     TellCounter();
-    told_.text =
-        std::string(Name(plan_.side)) + Predicate() + StandingText() + ".";
+    const std::string reason = PlanReason(facts_, plan_);
+    told_.text = std::string(Name(plan_.side)) + Predicate() +
+                 (reason.empty() ? "" : ": " + reason) + StandingText() + ".";
     return std::move(told_);
   }
 
@@ -241,6 +244,58 @@ class Teller {
         return " stops the opponent on " + ToString(Target()) + with;
       case PlanKind::kReshape:
         return " changes the centre" + with;
+    }
+    return "";
+  }
+
+  // What the first move does for the plan.
+  std::string Begins() const {
+    const bool at_once = told_.steps.size() == 1;
+    const std::string piece = Name(MovedKind());
+    const std::string goal = ToString(Goal());
+    switch (plan_.kind) {
+      case PlanKind::kSiege:
+        if (IsBlockade())
+          return "heads for a blockade on " + ToString(Target());
+        return (at_once ? "lays siege to " : "begins the siege of ") +
+               TargetUnit();
+      case PlanKind::kLever:
+        return at_once ? "is the break" : "prepares the break " + Point();
+      case PlanKind::kExpansion:
+        return at_once ? "gains space" : "begins to gain space";
+      case PlanKind::kRegroup:
+        return at_once ? "brings the " + piece + " to " + goal
+                       : "starts the " + piece + " on its way to " + goal;
+      case PlanKind::kTrade:
+        return "heads for the trade of the " + piece + " on " +
+               ToString(plan_.moves.front().from()) + " for " + TargetUnit();
+      case PlanKind::kMinorityAttack:
+        return "begins the minority attack";
+      case PlanKind::kMajority:
+        return "sets the majority in motion";
+      case PlanKind::kPasser:
+        if (Blockades()) {
+          return at_once ? "blockades the passed pawn"
+                         : "heads for the blockade on " + goal;
+        }
+        return MovedKind() == PieceKind::kPawn ? "pushes the passed pawn"
+                                               : "helps the passed pawn on";
+      case PlanKind::kKingAttack:
+        return std::string(at_once ? "attacks" : "begins the attack on") +
+               " the king on " + ToString(position_.King(Other(plan_.side)));
+      case PlanKind::kKingWalk:
+        return at_once ? "brings the king to " + goal
+                       : "starts the king on its way to " + goal;
+      case PlanKind::kDevelop:
+        return told_.steps[0].purpose.empty() ? "develops"
+                                              : told_.steps[0].purpose;
+      case PlanKind::kFile:
+        return (at_once ? "puts a rook on the " : "heads for the ") +
+               FilesText(FileMask(FileOf(Goal())));
+      case PlanKind::kRestrain:
+        return "stops the opponent on " + ToString(Target());
+      case PlanKind::kReshape:
+        return at_once ? "changes the centre" : "prepares " + Point();
     }
     return "";
   }

@@ -23,6 +23,7 @@ struct ToldPlan {
   Plan plan;
   std::string title;  // "a siege of the pawn on c4"
   std::string text;
+  std::string begins;  // what its first move does: "begins the minority attack"
   std::vector<ToldStep> steps;
   std::string needs;  // with Standing::kNeeds
   std::vector<ToldStep> counter;

@@ -38,10 +38,20 @@ Threat TellThreat(const Position& position, Side side, const Win& win,
 Temptation TellTemptation(const Position& position, const TemptingMove& move,
                           ClaimTable& table);
 
-// What to play first and why (advice.cc). `second` is the proof of the best
-// play without that move; none where there is no other move.
+// A plan of the side to move that can be begun now: search holds its first move
+// to be the best, or all but as good.
+struct PlanToBegin {
+  std::uint32_t index = 0;  // of the explanation's plans
+  bool is_best = false;
+};
+
+// What to play first and why (advice.cc): what wins something, else what begins
+// the plan, else what search prefers. `second` is the proof of the best play
+// without the best move; none where there is no other move.
 std::optional<Advice> TellAdvice(const Proved& proved,
                                  const std::optional<Proof>& second,
+                                 const std::vector<ToldPlan>& plans,
+                                 const std::optional<PlanToBegin>& plan,
                                  ClaimTable& table);
 
 }  // namespace assay
