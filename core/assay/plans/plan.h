@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "assay/facts/claim.h"
+#include "assay/facts/structures.h"
 #include "assay/proof/questions.h"
 
 namespace assay {
@@ -47,6 +48,8 @@ struct Draft {
   // What it rests on as the position stands, the most telling first; those
   // with a `line` hold after it.
   std::vector<Claim> claims;
+  // The structure that the plan is taught for (teachings.h); kNone for none.
+  PawnStructure taught = PawnStructure::kNone;
 };
 
 enum class Standing : std::uint8_t { kInTime, kSlow, kStopped, kNeeds };
@@ -65,6 +68,7 @@ struct Plan {
   bool counter_after_first = false;
   Proof proof;  // of its first move; its line is empty where none was made
   std::vector<Claim> claims;
+  PawnStructure taught = PawnStructure::kNone;  // as in Draft
 
   int tempi() const { return static_cast<int>(moves.size()); }
 };

@@ -5,6 +5,7 @@
 #include "assay/plans/appraise.h"
 #include "assay/plans/draft.h"
 #include "assay/plans/race.h"
+#include "assay/plans/teachings.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
@@ -79,11 +80,13 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
   Plans plans;
   const Position& position = facts.position();
   if (!HasLegalMove(position)) return plans;
+  const StructureList structures = FindStructures(facts);
   for (const Side side : kSides) {
     if (side != position.side_to_move() && facts.InCheck()) continue;
     const Outlook outlook{position, facts, weights, side};
     std::vector<Draft> drafts;
     for (const Finder find : kFinders) find(outlook, drafts);
+    CreditTeachings(outlook, structures, drafts);
     plans.of[Index(side)] = AppraiseAll(outlook, drafts);
   }
   const Outlook white{position, facts, weights, Side::kWhite};
@@ -93,6 +96,7 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
     if (outlook->side != position.side_to_move() && facts.InCheck()) continue;
     std::vector<Draft> drafts;
     DraftRestraints(*outlook, plans.Of(outlook->enemy()), drafts);
+    CreditTeachings(*outlook, structures, drafts);
     restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
   }
   for (const Side side : kSides) {
