@@ -33,6 +33,7 @@ absl::StatusOr<Explanation> FromProto(const v1::Explanation& message) {
     reason.value_cp = from.value_cp();
     explanation.reasons.push_back(std::move(reason));
   }
+  explanation.structure.name = message.structure().name();
   explanation.structure.notes.assign(message.structure().notes().begin(),
                                      message.structure().notes().end());
   for (const v1::Plan& from : message.plans()) {

@@ -16,6 +16,7 @@ import { cases as filesAndCentre } from './cases/files_centre.mjs';
 import { cases as king } from './cases/king.mjs';
 import { cases as pawns } from './cases/pawns.mjs';
 import { cases as pieces } from './cases/pieces.mjs';
+import { cases as structures } from './cases/structures.mjs';
 import { cases as textbook } from './cases/textbook.mjs';
 import { nameOf, parseFen, sideOf, kindOf } from './lib/board.mjs';
 import { attackersOf } from './lib/attacks.mjs';
@@ -30,9 +31,11 @@ import {
 } from './lib/registry.mjs';
 import { positions } from './lib/sample.mjs';
 import { explain } from './lib/specimen.mjs';
+import { structureName } from './lib/structures.mjs';
 
 const cases = [
-  ...pawns, ...filesAndCentre, ...pieces, ...king, ...endings, ...textbook,
+  ...pawns, ...filesAndCentre, ...structures, ...pieces, ...king, ...endings,
+  ...textbook,
 ];
 
 for (const { name, fen, claim, expected } of cases) {
@@ -137,13 +140,19 @@ const damages = [
   [(e) => { e.summaryClaims = []; }, /summary has no claim/],
   [(e) => { e.sideToMove = 'SIDE_BLACK'; }, /side to move/],
   [(e) => { e.structure.centre = 'CENTRE_CLOSED'; }, /structure says/],
+  [(e) => { e.structure.name = 'hedgehog (White)'; }, /structure is called/],
+  [(e) => { e.structure.name = ''; }, /structure is called/],
+  [(e) => { e.structure.claims = []; }, /structure has no claim/],
+  [(e) => {
+    e.claims.find((c) => c.kind === 'CLAIM_KIND_STRUCTURE').count += 1;
+  }, /not among the/],
   [(e) => { e.plans = [{ steps: [{ claims: [9999] }] }]; }, /plans\[0\]\.steps/],
 ];
 
 for (const [damage, expected] of damages) {
   test(`audit.mjs reports ${expected}`, () => {
-    const explanation = explain(sample[1].includes(' w ') ? sample[1]
-      : sample.find((fen) => fen.includes(' w ')));
+    const explanation = explain(sample.find((fen) => fen.includes(' w ') &&
+      structureName(parseFen(fen)).name));
     damage(explanation);
     const { status, stdout } = run('audit.mjs', [{ explanation }], '--complete');
     assert.equal(status, 1);

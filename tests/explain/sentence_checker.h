@@ -73,7 +73,9 @@ class Checker {
     if (explanation_.advice.has_value()) {
       CheckSentence(explanation_.advice->text, explanation_.advice->claims);
     }
-    EXPECT_FALSE(explanation_.structure.name.empty());
+    // The notes on a structure with a name stand before that on the centre.
+    EXPECT_EQ(explanation_.structure.name.empty(),
+              explanation_.structure.notes.size() == 1);
     EXPECT_FALSE(explanation_.structure.notes.empty());
     for (const std::string& note : explanation_.structure.notes) {
       CheckSentence(note, explanation_.structure.claims);

@@ -92,7 +92,8 @@ Claim SwapColours(const Claim& claim) {
   if (claim.has_side) {
     swapped.side = Other(claim.side);
   } else if (claim.kind == ClaimKind::kCentreClosed ||
-             claim.kind == ClaimKind::kCentreTension) {
+             claim.kind == ClaimKind::kCentreTension ||
+             claim.kind == ClaimKind::kStructure) {
     // White's pawns come first.
     std::swap(swapped.squares, swapped.others);
   }
@@ -103,7 +104,7 @@ Claim MirrorFiles(const Claim& claim) { return Mapped(claim, FlipFile); }
 
 bool DependsOnWing(ClaimKind kind) {
   return kind == ClaimKind::kEarlyQueen || kind == ClaimKind::kCastled ||
-         kind == ClaimKind::kUncastled;
+         kind == ClaimKind::kUncastled || kind == ClaimKind::kStructure;
 }
 
 std::vector<std::string> TextsOf(const std::vector<Claim>& claims,

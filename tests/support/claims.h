@@ -23,8 +23,8 @@ std::string TextOf(const Claim& claim);
 Claim SwapColours(const Claim& claim);
 Claim MirrorFiles(const Claim& claim);
 
-// Kinds whose definition names start squares or a wing: not the same on the
-// other wing. MirrorFiles() takes castling rights away, too.
+// Kinds whose definition names start squares, files or a wing: not the same on
+// the other wing. MirrorFiles() takes castling rights away, too.
 bool DependsOnWing(ClaimKind kind);
 
 // The texts of claims of a kind, sorted; of one kind of piece where given.

@@ -91,7 +91,9 @@ struct Advice {
 
 struct Structure {
   Centre centre = Centre::kUnresolved;
-  std::string name;  // "closed centre"
+  // "isolated queen's pawn (White)"; empty where it has no name.
+  std::string name;
+  // On the structure where it has a name; the last is on the centre.
   std::vector<std::string> notes;
   ClaimRefs claims;
 };

@@ -1,5 +1,6 @@
 #include "assay/explain/structure.h"
 
+#include "assay/explain/structure_notes.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 
@@ -54,7 +55,7 @@ std::string NoteOf(const Facts& facts, const Claim& centre) {
 Structure DescribeStructure(const Facts& facts, ClaimTable& table) {
   Structure structure;
   structure.centre = facts.centre();
-  structure.name = std::string(Name(facts.centre())) + " centre";
+  NameStructure(facts, table, structure);
   const Claim centre = CentreClaim(facts);
   table.Add(centre, structure.claims);
   if (facts.centre() == Centre::kFixed || facts.centre() == Centre::kClosed) {

@@ -1,4 +1,4 @@
-// The centre, named and described.
+// The pawn structure and the centre, named and described.
 #ifndef ASSAY_EXPLAIN_STRUCTURE_H_
 #define ASSAY_EXPLAIN_STRUCTURE_H_
 

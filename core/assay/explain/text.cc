@@ -66,6 +66,17 @@ std::string Padded(const std::string& text, std::size_t width) {
                               : std::string(width - text.size(), ' ') + text;
 }
 
+// The last note is on the centre, those before it on the named structure.
+void WriteStructure(const std::vector<std::string>& notes, Writer& out) {
+  std::string structure;
+  for (std::size_t i = 0; i + 1 < notes.size(); ++i) {
+    if (i > 0) structure += ' ';
+    structure += notes[i];
+  }
+  if (!structure.empty()) out.Wrapped("structure  ", structure);
+  if (!notes.empty()) out.Wrapped("   centre  ", notes.back());
+}
+
 }  // namespace
 
 std::string PawnsText(Centipawns value) {
@@ -88,9 +99,7 @@ std::string ToText(const Explanation& explanation, const TextStyle& style) {
   for (const Reason& reason : explanation.reasons) {
     out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);
   }
-  for (const std::string& note : explanation.structure.notes) {
-    out.Wrapped("   centre  ", note);
-  }
+  WriteStructure(explanation.structure.notes, out);
   for (const ToldPlan& plan : explanation.plans) {
     out.Wrapped("     plan  ", plan.text);
   }

@@ -20,6 +20,7 @@ std::vector<Claim> AllClaims(const Facts& facts);
 // Each adds the claims of one family to the end of `claims`.
 void AddPawnClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddCentreClaims(const Facts& facts, std::vector<Claim>& claims);
+void AddStructureClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddPieceClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddKingClaims(const Facts& facts, std::vector<Claim>& claims);
 void AddEndingClaims(const Facts& facts, std::vector<Claim>& claims);

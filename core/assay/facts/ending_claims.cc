@@ -75,6 +75,7 @@ std::vector<Claim> AllClaims(const Facts& facts) {
   claims.reserve(128);
   AddPawnClaims(facts, claims);
   AddCentreClaims(facts, claims);
+  AddStructureClaims(facts, claims);
   AddPieceClaims(facts, claims);
   AddKingClaims(facts, claims);
   AddEndingClaims(facts, claims);

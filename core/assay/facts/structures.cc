@@ -3,6 +3,8 @@
 #include <iterator>
 #include <string_view>
 
+#include "assay/facts/claim_lists.h"
+#include "assay/facts/claim_makers.h"
 #include "assay/facts/kings.h"
 
 namespace assay {
@@ -33,7 +35,7 @@ constexpr const char* kNames[kPawnStructures] = {
     "exchange Ruy Lopez",
     "exchange French",
     "doubled c-pawns",
-    "mobile centre",
+    "two-pawn centre",
     "three pawns against two on one wing",
     "opposite castling",
     "symmetrical pawns",
@@ -117,7 +119,7 @@ constexpr Pattern kPatterns[] = {
      Pawns("c5 e5/e6/e7 !d")},
     {PawnStructure::kBind, Pawns("c4 e4 !d"), Pawns("d6/d7 e6/e7 !c")},
     {PawnStructure::kDragon, Pawns("d3 e2 g3 !c"), Pawns("e5 c6/c7 !d")},
-    {PawnStructure::kBackwardBehindHole, Pawns("d3 e4 !c"), Pawns("e5 !d")},
+    {PawnStructure::kBackwardBehindHole, Pawns("d3 =e4 !c"), Pawns("e5 !d")},
     {PawnStructure::kSmallCentre, Pawns("d3 e3 !c"), Pawns("e5 c6/c7 !d")},
     {PawnStructure::kClosedBenoni, Pawns("c4 d5 e4"), Pawns("c5 d6 e5")},
     {PawnStructure::kKingsIndianChain, Pawns("c4/c5 d5 e4"),
@@ -148,8 +150,8 @@ constexpr Pattern kPatterns[] = {
     {PawnStructure::kOpenDFile, Pawns("=c3 e4 !d"), Pawns("=c6 e5 !d"), true},
     {PawnStructure::kExchangeFrench, Pawns("c2/c3 d4 !e"), Pawns("c6/c7 d5 !e"),
      true},
-    {PawnStructure::kMobileCentre, Pawns("d4 e4"), Pawns("e6/e7 !e5 !d")},
-    {PawnStructure::kMobileCentre, Pawns("d4 e4"), Pawns("d6/d7 !d5 !e")},
+    {PawnStructure::kTwoPawnCentre, Pawns("d4 e4"), Pawns("e6/e7 !e5 !d")},
+    {PawnStructure::kTwoPawnCentre, Pawns("d4 e4"), Pawns("d6/d7 !d5 !e")},
 };
 
 constexpr Bitboard kFilesEToH =
@@ -331,6 +333,20 @@ class Finder {
 
 const char* Name(PawnStructure structure) {
   return kNames[static_cast<int>(structure)];
+}
+
+Claim StructureClaim(const NamedStructure& found) {
+  Claim claim =
+      SquaresClaim(ClaimKind::kStructure, found.owner, found.own, found.others);
+  claim.has_side = !found.shared;
+  claim.count = static_cast<int>(found.structure);
+  return claim;
+}
+
+void AddStructureClaims(const Facts& facts, std::vector<Claim>& claims) {
+  for (const NamedStructure& found : FindStructures(facts)) {
+    claims.push_back(StructureClaim(found));
+  }
 }
 
 StructureList FindStructures(const Facts& facts) {

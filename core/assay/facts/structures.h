@@ -11,6 +11,7 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "assay/facts/claim.h"
 #include "assay/facts/facts.h"
 
 namespace assay {
@@ -40,7 +41,7 @@ enum class PawnStructure : std::uint8_t {
   kExchangeRuyLopez = 20,
   kExchangeFrench = 21,
   kDoubledCPawns = 22,
-  kMobileCentre = 23,
+  kTwoPawnCentre = 23,
   kThreeAgainstTwo = 24,
   kOppositeCastling = 25,
   kSymmetrical = 26,
@@ -84,6 +85,8 @@ class StructureList {
 };
 
 StructureList FindStructures(const Facts& facts);
+
+Claim StructureClaim(const NamedStructure& found);
 
 }  // namespace assay
 

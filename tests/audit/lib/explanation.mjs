@@ -3,6 +3,7 @@
 
 import { BLACK, parseFen } from './board.mjs';
 import { centreKind } from './files_centre.mjs';
+import { structureName } from './structures.mjs';
 
 const sum = (numbers) => numbers.reduce((a, b) => a + b, 0);
 
@@ -66,7 +67,22 @@ function checkSupport({ reasons = [], verdict, summary, summaryClaims = [] }) {
   return found;
 }
 
-function checkFacts({ fen, sideToMove, structure, advice, plans = [] }) {
+// The name, and a claim for it among the structure's own.
+function checkStructure(position, structure, claims) {
+  const { name, number } = structureName(position);
+  if ((structure.name ?? '') !== name) {
+    return [`structure is called "${structure.name}", it is "${name}"`];
+  }
+  const own = (structure.claims ?? []).map((index) => claims[index]);
+  const named = own.some((claim) => claim?.kind === 'CLAIM_KIND_STRUCTURE' &&
+    claim.count === number);
+  return name && !named ? ['structure has no claim for its name'] : [];
+}
+
+function checkFacts(explanation) {
+  const {
+    fen, sideToMove, structure, advice, plans = [], claims = [],
+  } = explanation;
   const found = [];
   const { board, turn } = parseFen(fen);
   const side = turn === BLACK ? 'SIDE_BLACK' : 'SIDE_WHITE';
@@ -74,6 +90,7 @@ function checkFacts({ fen, sideToMove, structure, advice, plans = [] }) {
   if (structure?.centre && structure.centre !== centreKind(board)) {
     found.push(`structure says ${structure.centre}, it is ${centreKind(board)}`);
   }
+  if (structure) found.push(...checkStructure(parseFen(fen), structure, claims));
   // Plan 0 is also what an unset field reads as, so only a number that points
   // past the plans can be found wrong.
   if (advice?.plan && advice.plan >= plans.length) {

@@ -16,10 +16,11 @@ export function mirrorFen(fen) {
 
 const turned = (squares) => (squares ?? []).map((square) => square ^ 56);
 
-// CENTRE_* name White's pawns first whatever the side, so there the two lists
-// change places too. The order in a list goes with the squares.
+// CENTRE_* and a STRUCTURE of both sides name White's pawns first whatever the
+// side, so there the two lists change places too. The order in a list goes with the squares.
 export function mirrorClaim(kind, claim) {
-  const swap = kind.startsWith('CENTRE_');
+  const swap = kind.startsWith('CENTRE_') ||
+    (kind === 'STRUCTURE' && !claim.side);
   return {
     ...claim,
     side: -claim.side,

@@ -14,11 +14,13 @@ import { PAWN_KINDS } from './pawns.mjs';
 import { PIECE_KINDS } from './pieces.mjs';
 import { LinePlayer } from './play.mjs';
 import { SIEGE_KINDS } from './sieges.mjs';
+import { STRUCTURE_KINDS } from './structures.mjs';
 import { TEXTBOOK_KINDS } from './textbook.mjs';
 
 export const KINDS = {
   ...PAWN_KINDS,
   ...FILE_AND_CENTRE_KINDS,
+  ...STRUCTURE_KINDS,
   ...PIECE_KINDS,
   ...SIEGE_KINDS,
   ...KING_KINDS,
@@ -28,9 +30,6 @@ export const KINDS = {
   ...LINE_KINDS,
   ...IDEA_KINDS,
 };
-
-// Kinds that TERMS.md has and the auditor does not recompute.
-export const NOT_AUDITED = ['STRUCTURE'];
 
 export const ENUMERABLE = Object.keys(KINDS).filter(
   (name) => KINDS[name].enumerate);

@@ -4,6 +4,7 @@
 
 import { parseFen } from './board.mjs';
 import { centreKind } from './files_centre.mjs';
+import { structureName } from './structures.mjs';
 import { Auditor, ENUMERABLE, toJson } from './registry.mjs';
 
 export function explain(fen) {
@@ -22,7 +23,12 @@ export function explain(fen) {
       { term: 'two', valueCp: -5, claims: [1] },
     ],
     reasons: [{ text: 'One.', valueCp: 30, entries: [0], claims: [0] }],
-    structure: { centre: centreKind(board), claims: [] },
+    structure: {
+      name: structureName(parseFen(fen)).name,
+      centre: centreKind(board),
+      claims: [...claims.keys()].filter(
+        (index) => claims[index].kind === 'CLAIM_KIND_STRUCTURE'),
+    },
     claims,
     summary: 'Two.',
     summaryClaims: [0, 1],
