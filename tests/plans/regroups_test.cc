@@ -1,5 +1,5 @@
 // Regroups, on positions of our own making; the preconditions are common
-// practice.
+// practice; the blockade is Nimzowitsch's (My System, 1925).
 #include <gtest/gtest.h>
 
 #include "tests/support/drafts.h"
@@ -52,6 +52,40 @@ INSTANTIATE_TEST_SUITE_P(
                  Side::kBlack,
                  "Be8 Bh5",
                  kH5},
+        DraftRow{{"PostBehindAPawnThatOnlyAShelterPawnDisputes"},
+                 "r1bq1rk1/pp3ppp/2n1pn2/8/3P4/2P2N2/P3BPPP/R1BQ1RK1 w - - 0 "
+                 "1",
+                 Side::kWhite,
+                 "Ne5",
+                 kE5},
+        DraftRow{{"SilentWhereAFreePawnTurnsTheKnightAway"},
+                 "r1bq1rk1/pp4pp/2np1p2/8/3P4/2P2N2/P3BPPP/R1BQ1RK1 w - - 0 "
+                 "1",
+                 Side::kWhite,
+                 "",
+                 kE5},
+        DraftRow{{"PostThatOnlyTheGuardOfABackwardPawnDisputes"},
+                 "r2q1rk1/1p2ppbp/p2p1np1/8/4P3/2N2P2/PPQ3PP/R4RK1 w - - 0 1",
+                 Side::kWhite,
+                 "Nd5",
+                 kD5},
+        DraftRow{{"NoPostWhereMoreAttackThanGuard"},
+                 "r2q1rk1/1p2ppbp/p2p1np1/8/8/2N2P2/PPQ1P1PP/R4RK1 w - - 0 1",
+                 Side::kWhite,
+                 "",
+                 kD5},
+        DraftRow{{"BlockadeOfIsolatedQueenPawn"},
+                 "r2q1rk1/pp2bppp/2n2n2/3p4/8/2N1PN2/PP2BPPP/R2Q1RK1 w - - "
+                 "0 1",
+                 Side::kWhite,
+                 "Nd4",
+                 kD4},
+        DraftRow{{"NoBlockadeWithoutIsolatedPawn"},
+                 "r2q1rk1/pp2bppp/2n1pn2/3p4/8/2N1PN2/PP2BPPP/R2Q1RK1 w - - "
+                 "0 1",
+                 Side::kWhite,
+                 "",
+                 kD4},
         DraftRow{{"SilentInTheOpening"},
                  "rnbqkbnr/pp2pppp/2p5/3p4/3PP3/8/PPP2PPP/RNBQKBNR w KQkq - "
                  "0 1",

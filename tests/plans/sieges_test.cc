@@ -46,18 +46,6 @@ INSTANTIATE_TEST_SUITE_P(
                  Side::kWhite,
                  "",
                  kD6},
-        DraftRow{{"BlockadeOfIsolatedQueenPawn"},
-                 "r2q1rk1/pp2bppp/2n2n2/3p4/8/2N1PN2/PP2BPPP/R2Q1RK1 w - - "
-                 "0 1",
-                 Side::kWhite,
-                 "Nd4",
-                 kD4},
-        DraftRow{{"SilentWithoutIsolatedPawn"},
-                 "r2q1rk1/pp2bppp/2n1pn2/3p4/8/2N1PN2/PP2BPPP/R2Q1RK1 w - - "
-                 "0 1",
-                 Side::kWhite,
-                 "",
-                 kD4},
         DraftRow{{"EdgePawnFixedByARam"},
                  "6k1/1b3pp1/8/p6p/P7/2N5/1P3PPP/5BK1 w - - 0 1",
                  Side::kWhite,

@@ -137,16 +137,16 @@ class Teller {
   std::string Title() const {
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return IsBlockade() ? "a blockade on " + ToString(Target())
-                            : "a siege of " + TargetUnit();
+        return "a siege of " + TargetUnit();
       case PlanKind::kLever:
         return "the break " + Named(plan_.side, told_.steps.back().san);
       case PlanKind::kExpansion:
         return "gaining space with " +
                Named(plan_.side, told_.steps.back().san);
       case PlanKind::kRegroup:
-        return "the " + std::string(Name(MovedKind())) + " to " +
-               ToString(Goal());
+        return IsBlockade() ? "a blockade on " + ToString(Target())
+                            : "the " + std::string(Name(MovedKind())) + " to " +
+                                  ToString(Goal());
       case PlanKind::kTrade:
         return "trading for " + TargetUnit();
       case PlanKind::kMinorityAttack:
@@ -185,9 +185,9 @@ class Teller {
     return true;
   }
 
-  // A siege whose first target is empty: a piece is to stand there.
+  // A regroup that also aims at the pawn behind its goal.
   bool IsBlockade() const {
-    return plan_.kind == PlanKind::kSiege && position_.At(Target()).empty();
+    return plan_.kind == PlanKind::kRegroup && plan_.targets.size() > 1;
   }
 
   // The last move, which is the plan's point, for kinds that are named by it.
@@ -208,14 +208,16 @@ class Teller {
                              ToString(plan_.moves.front().from());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return (IsBlockade() ? " sets up a blockade on " + ToString(Target())
-                             : " lays siege to " + TargetUnit()) +
+        return " lays siege to " + TargetUnit() +
                with;
       case PlanKind::kLever:
         return NamedByItsPoint("the break ");
       case PlanKind::kExpansion:
         return " gains space" + with;
       case PlanKind::kRegroup:
+        if (IsBlockade()) {
+          return " sets up a blockade on " + ToString(Target()) + with;
+        }
         return " brings the " + from + " to " + ToString(Goal()) +
                (told_.steps.size() == 1 ? "" : with);
       case PlanKind::kTrade:

@@ -25,6 +25,37 @@ double Discounted(Centipawns gain, std::size_t moves) {
   return worth;
 }
 
+// Squares that the given pawns of the enemy could attack by one advance, those
+// left out where the other side's pawns take them.
+Bitboard ChasedBy(const Facts& facts, Side enemy, Bitboard pawns) {
+  const Bitboard empty = ~facts.position().Occupied();
+  const Bitboard once = Forward(enemy, pawns) & empty;
+  const Bitboard twice =
+      Forward(enemy, once & RelativeRankMask(enemy, 2)) & empty;
+  return PawnAttacks(enemy,
+                     (once | twice) & ~facts.Pawns(Other(enemy)).attacks);
+}
+
+// Pawns beside a castled king, but for those of the edge, which it can spare,
+// while there is a queen to come in.
+Bitboard BoundToKing(const Facts& facts, Side owner) {
+  const Square king = facts.position().King(owner);
+  if (facts.Own(Other(owner), PieceKind::kQueen) == 0) return 0;
+  if (RelativeRank(owner, king) != 0) return 0;
+  if (FileOf(king) == 3 || FileOf(king) == 4) return 0;
+  return KingAttacks(king) & facts.Pawns(owner).pawns &
+         ~(FileMask(0) | FileMask(7));
+}
+
+// Pawns that alone guard a neighbour on a half-open file.
+Bitboard BoundToNeighbour(const Facts& facts, Side owner) {
+  const PawnFacts& pawns = facts.Pawns(owner);
+  const Bitboard exposed = pawns.pawns & pawns.attacks &
+                           ~pawns.attacked_twice &
+                           facts.HalfOpenFiles(Other(owner));
+  return PawnAttacks(Other(owner), exposed) & pawns.pawns;
+}
+
 }  // namespace
 
 bool FirstStepIsSound(const Outlook& outlook, Move move) {
@@ -55,12 +86,13 @@ std::optional<Position> PlayRoute(const Position& position, Side side,
 }
 
 Bitboard ChasedByPawns(const Facts& facts, Side enemy) {
-  const Bitboard empty = ~facts.position().Occupied();
-  const Bitboard once = Forward(enemy, facts.Pawns(enemy).pawns) & empty;
-  const Bitboard twice =
-      Forward(enemy, once & RelativeRankMask(enemy, 2)) & empty;
-  return PawnAttacks(enemy,
-                     (once | twice) & ~facts.Pawns(Other(enemy)).attacks);
+  return ChasedBy(facts, enemy, facts.Pawns(enemy).pawns);
+}
+
+Bitboard ChasedFreely(const Facts& facts, Side enemy) {
+  const Bitboard bound =
+      BoundToKing(facts, enemy) | BoundToNeighbour(facts, enemy);
+  return ChasedBy(facts, enemy, facts.Pawns(enemy).pawns & ~bound);
 }
 
 SquareSequence InOrder(Side side, Bitboard set) {

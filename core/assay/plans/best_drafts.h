@@ -37,6 +37,12 @@ std::optional<Position> PlayRoute(const Position& position, Side side,
 // away at once.
 Bitboard ChasedByPawns(const Facts& facts, Side enemy);
 
+// The same without what costs the enemy something: an advance that opens its
+// castled king's shelter while queens are on, or that leaves a neighbour on a
+// half-open file with no pawn to guard it. A piece may go where only such a
+// pawn asks it to leave.
+Bitboard ChasedFreely(const Facts& facts, Side enemy);
+
 // The squares of a set in the order that the side sees them, its own first rank
 // first: both colours then choose alike among equals.
 SquareSequence InOrder(Side side, Bitboard set);

@@ -7,6 +7,13 @@
 // pawn turns it away at once, nor back home; and pieces that have not moved
 // yet are developed, not regrouped, save the bishop that its own pawns shut in.
 //
+// A knight also goes to a post in the centre that is no outpost: guarded, and
+// with no pawn that could turn it away for nothing (Ne5 before pawns on d4 and
+// f7, Nd5 before one on d6 that e7-e6 would give up). There it may be taken,
+// but whoever takes it gives the square a pawn or a file. And a minor piece
+// goes before an isolated pawn of the central files, which no pawn can ask to
+// leave.
+//
 // Squares are compared by what a piece would do there, alone; the few best
 // journeys are then judged by the ledger.
 #include <algorithm>
@@ -33,6 +40,7 @@ constexpr Centipawns kLeastGain = 25;
 // guards in view.
 constexpr int kScope[kPieceKinds] = {0, 8, 5, 4, 0, 0};
 constexpr int kOutpost[kPieceKinds] = {0, 30, 18, 0, 0, 0};
+constexpr int kPost = 20;
 constexpr int kRim = 14;
 constexpr int kWeakPawnSeen = 5;
 // For a bad bishop that gets past the third rank, out of its pawns.
@@ -41,9 +49,21 @@ constexpr int kFreed = 20;
 constexpr int kMoveCost = 5;
 
 // An outpost reached: besides what the ledger says of the piece there, the
-// opponent has to give something to be rid of it. Own reasoning, two thirds
-// of an outpost's weight.
-constexpr Centipawns kOutpostPromise = 20;
+// opponent has to give something to be rid of it. Own reasoning, about an
+// outpost's weight.
+constexpr Centipawns kOutpostPromise = 28;
+// A post that pieces alone can dispute: the ledger has the knight's squares
+// but not that it has to be answered, by an exchange or by a move that gives
+// something up. Own reasoning, about an outpost's promise in the enemy half
+// with a pawn behind it, two thirds of it short of that.
+constexpr Centipawns kFarPostPromise = 22;
+constexpr Centipawns kPostPromise = 14;
+// A minor piece ahead of an isolated pawn of the central files: an outpost's
+// weight (20 to 30) for the square that no pawn can take back, and a weak
+// pawn's (10 to 25) held; the ledger sees the piece's squares only. A bishop
+// blocks less well than it moves: half.
+constexpr Centipawns kKnightBlockade = 35;
+constexpr Centipawns kBishopBlockade = 18;
 // A bad bishop let out of its pawns: the weight speaks of the pawns, which
 // stay, not of the bishop's new work. Own reasoning, two pawns' worth of it.
 constexpr Centipawns kFreedBishopPromise = 16;
@@ -63,6 +83,7 @@ class Regrouper {
         facts_(outlook.facts),
         side_(outlook.side),
         chased_(ChasedByPawns(facts_, outlook.enemy())),
+        posts_(PossiblePosts()),
         unguarded_(facts_.Pawns(outlook.enemy()).pawns &
                    ~facts_.Pawns(outlook.enemy()).attacks) {}
 
@@ -88,14 +109,40 @@ class Regrouper {
     if (Contains(facts_.Pawns(side_).outposts, square)) {
       value += kOutpost[Index(kind)];
     }
-    if (kind == PieceKind::kKnight && IsRim(square)) value -= kRim;
+    if (kind == PieceKind::kKnight) {
+      if (IsRim(square)) value -= kRim;
+      if (IsPost(from, square)) value += kPost;
+    }
     return value;
+  }
+
+  // Squares of the central files, from the fourth rank to the sixth, from
+  // which no pawn turns a piece away for nothing.
+  Bitboard PossiblePosts() const {
+    const Bitboard ranks = RelativeRankMask(side_, 3) |
+                           RelativeRankMask(side_, 4) |
+                           RelativeRankMask(side_, 5);
+    return Facts::kCentreFiles & ranks & ~facts_.Pawns(side_).outposts &
+           ~facts_.Pawns(outlook_.enemy()).attacks &
+           ~ChasedFreely(facts_, outlook_.enemy());
+  }
+
+  // Whether a knight that comes from a square is held on another: by a pawn,
+  // or by as many pieces as attack it.
+  bool IsPost(Square from, Square square) const {
+    if (!Contains(posts_, square)) return false;
+    if (Contains(facts_.Pawns(side_).attacks, square)) return true;
+    const Bitboard guards = facts_.Attackers(side_, square) & ~Bit(from);
+    const Bitboard attackers = facts_.Attackers(outlook_.enemy(), square);
+    return PopCount(guards) >= PopCount(attackers);
   }
 
   // Where a piece of the kind has no business ending up.
   Bitboard Unsuitable(PieceKind kind) const {
-    Bitboard squares =
-        chased_ | RelativeRankMask(side_, 0) | facts_.position().Occupied();
+    Bitboard squares = RelativeRankMask(side_, 0) |
+                       facts_.position().Occupied() |
+                       (kind == PieceKind::kKnight ? chased_ & ~posts_
+                                                   : chased_);
     if (kind == PieceKind::kRook) {
       // Open files and the seventh rank are a plan of their own.
       squares |= facts_.OpenFiles() | facts_.HalfOpenFiles(side_) |
@@ -107,7 +154,10 @@ class Regrouper {
       const Bitboard met =
           facts_.AttackedBy(outlook_.enemy(), PieceKind::kKnight) |
           facts_.AttackedBy(outlook_.enemy(), PieceKind::kBishop);
-      squares |= met & ~facts_.Pawns(side_).attacks;
+      const Bitboard held =
+          facts_.Pawns(side_).attacks |
+          (kind == PieceKind::kKnight ? posts_ : 0);
+      squares |= met & ~held;
     }
     return squares;
   }
@@ -143,6 +193,10 @@ class Regrouper {
           const int freed = bad && RelativeRank(side_, to) >= 3 ? kFreed : 0;
           const int better =
               Placed(kind, from, to) + freed - now - kMoveCost * moves;
+          if (Contains(chased_, to) &&
+              (kind != PieceKind::kKnight || !IsPost(from, to))) {
+            continue;
+          }
           if (better > best.better) best = {from, to, better};
         }
       }
@@ -175,6 +229,12 @@ class Regrouper {
       if (!IsRim(journey.to)) draft.promise += kOutpostPromise;
     }
     const PieceKind kind = facts_.position().At(journey.from).kind();
+    if (kind == PieceKind::kKnight && IsPost(journey.from, journey.to)) {
+      const bool far = RelativeRank(side_, journey.to) >= 4 &&
+                       Contains(facts_.Pawns(side_).attacks, journey.to);
+      draft.promise += far ? kFarPostPromise : kPostPromise;
+      draft.claims.push_back(ControlClaim(facts_, side_, journey.to));
+    }
     if (kind == PieceKind::kKnight && IsRim(journey.from)) {
       draft.claims.push_back(
           SquaresClaim(ClaimKind::kKnightRim, side_, Bit(journey.from)));
@@ -193,10 +253,60 @@ class Regrouper {
   const Facts& facts_;
   const Side side_;
   const Bitboard chased_;
+  const Bitboard posts_;      // for knights, where they are held there
   const Bitboard unguarded_;  // enemy pawns that no pawn guards
   Journey journeys_[16];
   int size_ = 0;
 };
+
+// Whether the pawn is one to blockade: isolated on the central files, past its
+// own half, the square ahead of it empty.
+bool AsksForBlockade(const Facts& facts, Side owner, Square pawn) {
+  const Square stop = First(Forward(owner, Bit(pawn)));
+  return Contains(Facts::kCentreFiles, pawn) &&
+         RelativeRank(owner, pawn) >= 3 && facts.position().At(stop).empty() &&
+         facts.Attackers(Other(owner), stop) != 0;
+}
+
+void OfferBlockade(const Outlook& outlook, Square pawn, BestDrafts& best) {
+  const Facts& facts = outlook.facts;
+  const Side side = outlook.side;
+  const Square stop = First(Forward(outlook.enemy(), Bit(pawn)));
+  const Bitboard knights = facts.Own(side, PieceKind::kKnight);
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop) &
+                           (IsLight(stop) ? kLightSquares : kDarkSquares);
+  for (const Bitboard minors : {knights, bishops}) {
+    for (const Square from : InOrder(side, minors)) {
+      const bool knight = Contains(knights, from);
+      const Reach reach(facts, from, kMostMoves);
+      for (const SquareList& route : RoutesInOrder(reach, side, stop, 2)) {
+        Draft draft;
+        draft.kind = PlanKind::kRegroup;
+        if (!PlayRoute(outlook.position, side, route, draft.moves)) continue;
+        draft.targets = {stop, pawn};
+        draft.promise = knight ? kKnightBlockade : kBishopBlockade;
+        Claim blockade = BlockadeClaim(side, stop);
+        blockade.line = WithPasses(outlook.position, side, draft.moves);
+        draft.claims = {
+            SquaresClaim(ClaimKind::kIsolated, outlook.enemy(), Bit(pawn)),
+            blockade};
+        best.Offer(draft, kLeastGain);
+        break;
+      }
+    }
+  }
+}
+
+void OfferBlockades(const Outlook& outlook, BestDrafts& best) {
+  const Side owner = outlook.enemy();
+  const PawnFacts& pawns = outlook.facts.Pawns(owner);
+  for (const Square pawn :
+       InOrder(owner, pawns.isolated & ~pawns.passed & ~pawns.doubled)) {
+    if (AsksForBlockade(outlook.facts, owner, pawn)) {
+      OfferBlockade(outlook, pawn, best);
+    }
+  }
+}
 
 }  // namespace
 
@@ -204,6 +314,7 @@ void DraftRegroups(const Outlook& outlook, std::vector<Draft>& drafts) {
   if (outlook.facts.InCheck()) return;
   BestDrafts best(outlook);
   Regrouper(outlook).OfferTo(best);
+  OfferBlockades(outlook, best);
   best.AddTo(drafts);
 }
 

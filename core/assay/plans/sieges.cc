@@ -4,9 +4,7 @@
 // destroy) against a pawn that no pawn can ever guard and that cannot step
 // forward: isolated, backward on a half-open file, the front one of doubled
 // pawns, one of a hanging pair, the base of a locked chain. It succeeds where
-// more attackers can come than defenders; short of that, where the pawn is
-// isolated and the square ahead of it free, a piece blockades it. Not
-// recommended against a pawn that can still be guarded by a pawn or run, or
+// more attackers can come than defenders. Not recommended against a pawn that can still be guarded by a pawn or run, or
 // where the defenders are as quick.
 //
 // Pieces bear on a target also through own pieces that move on the same line.
@@ -39,12 +37,6 @@ constexpr Centipawns kTiesDown = 0;
 // The same against a pawn isolated or backward on a half-open file: the
 // weakness stays, and so does the duty to guard it. A third of the first.
 constexpr Centipawns kTiesDownForGood = 15;
-// A minor piece ahead of an isolated pawn of the central files: an outpost's
-// weight (20 to 30) for the square that no pawn can take back, and a weak
-// pawn's (10 to 25) held; the ledger sees the piece's squares only. A bishop
-// blocks less well than it moves: half.
-constexpr Centipawns kKnightBlockade = 35;
-constexpr Centipawns kBishopBlockade = 18;
 // Below this, pieces have better to do.
 constexpr Centipawns kLeastSiege = 25;
 
@@ -372,43 +364,6 @@ class Besieger {
   const Recruits theirs_;
 };
 
-// Whether the pawn is one to blockade: isolated on the central files, past its
-// own half, the square ahead of it empty.
-bool AsksForBlockade(const Facts& facts, Side owner, Square pawn) {
-  const Square stop = First(Forward(owner, Bit(pawn)));
-  return Contains(Facts::kCentreFiles, pawn) &&
-         RelativeRank(owner, pawn) >= 3 && facts.position().At(stop).empty() &&
-         facts.Attackers(Other(owner), stop) != 0;
-}
-
-void OfferBlockade(const Outlook& outlook, Square pawn, BestDrafts& best) {
-  const Facts& facts = outlook.facts;
-  const Side side = outlook.side;
-  const Square stop = First(Forward(outlook.enemy(), Bit(pawn)));
-  const Bitboard knights = facts.Own(side, PieceKind::kKnight);
-  const Bitboard bishops = facts.Own(side, PieceKind::kBishop) & Colour(stop);
-  for (const Bitboard minors : {knights, bishops}) {
-    for (const Square from : InOrder(side, minors)) {
-      const bool knight = Contains(knights, from);
-      const Reach reach(facts, from, kMostMovesOfOne);
-      for (const SquareList& route : RoutesInOrder(reach, side, stop, 2)) {
-        Draft draft;
-        draft.kind = PlanKind::kSiege;
-        if (!PlayRoute(outlook.position, side, route, draft.moves)) continue;
-        draft.targets = {stop, pawn};
-        draft.promise = knight ? kKnightBlockade : kBishopBlockade;
-        Claim blockade = BlockadeClaim(side, stop);
-        blockade.line = WithPasses(outlook.position, side, draft.moves);
-        draft.claims = {
-            SquaresClaim(ClaimKind::kIsolated, outlook.enemy(), Bit(pawn)),
-            blockade};
-        best.Offer(draft, kLeastSiege);
-        break;
-      }
-    }
-  }
-}
-
 }  // namespace
 
 void DraftSieges(const Outlook& outlook, std::vector<Draft>& drafts) {
@@ -424,11 +379,6 @@ void DraftSieges(const Outlook& outlook, std::vector<Draft>& drafts) {
     if (ExchangeValueOf(facts, pawn) > 0) continue;  // it hangs already
     if (left-- == 0) break;
     Besieger(outlook, pawn).OfferTo(best);
-  }
-  const PawnFacts& pawns = facts.Pawns(owner);
-  for (const Square pawn :
-       InOrder(owner, weak & pawns.isolated & ~pawns.doubled)) {
-    if (AsksForBlockade(facts, owner, pawn)) OfferBlockade(outlook, pawn, best);
   }
   best.AddTo(drafts);
 }
