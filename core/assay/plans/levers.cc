@@ -1,18 +1,21 @@
 // Pawn breaks.
 //
 // The trade recommends one where it attacks the base of a chain or the enemy
-// centre, rids the side of a doubled pawn, or opens a file for its rooks; the
-// more so in a cramped position, and on the wing where the own chain points
-// when the centre is locked. Not where the pawn is simply lost, where it bares
-// the own king, or where all that remains is an own weak pawn or a hole: what
-// is left after the captures tells that. A break that needs it is prepared by
-// a step of the pawn, by a piece out of its way, or by a guard.
+// centre, rids the side of a doubled or weak pawn, opens a file for its rooks
+// or a diagonal for its bishop, or has a pawn of the wing exchanged for one of
+// the centre; the more so in a cramped position, and on the wing where the own
+// chain points when the centre is locked. Not where the pawn is simply lost,
+// where it bares the own king, or where all that remains is an own weak pawn
+// or a hole: what is left after the captures tells that. A break that needs it
+// is prepared by a step of the pawn, by a piece out of its way, or by a guard.
 #include "assay/facts/levers.h"
 
 #include <algorithm>
 #include <cstdlib>
+#include <limits>
 
 #include "assay/facts/danger.h"
+#include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/rules/movegen.h"
 
@@ -26,15 +29,36 @@ constexpr Centipawns kBaseHit = 18;    // a chain without its base falls
 constexpr Centipawns kCentreHit = 14;  // the pawn that holds the centre
 constexpr Centipawns kUndoubles = 12;
 constexpr Centipawns kFileForRook = 12;  // less than a file held already
-constexpr Centipawns kCramped = 10;
+// Each square of space that the opponent has more, where the break attacks what
+// takes it; the exchange of a pawn is what frees a cramped side.
+constexpr Centipawns kSquareLess = 3;
+constexpr Centipawns kMostCramped = 15;
+constexpr Centipawns kFreesBishop = 10;
+// A pawn of the wing for one of the centre leaves the side with the centre.
+constexpr Centipawns kWingForCentre = 8;
+// With its one pawn in the centre the opponent loses its hold there.
+constexpr Centipawns kLastOfCentre = 10;
+// A weak pawn that goes can no longer be blockaded: the ledger sees the
+// weakness gone, not that it would have grown.
+constexpr Centipawns kWeakPawnGoes = 8;
 constexpr Centipawns kChainPoints = 22;  // with a locked centre: the plan
 constexpr Centipawns kBaresKing = 25;    // about two shelter pawns
-constexpr Centipawns kLeast = 22;        // less is not worth naming
+// The f- or c-pawn from before a king that stands farther out: its neighbours
+// stay, and the file that it opens is the rook's; twice that while the centre
+// can open.
+constexpr Centipawns kLoosensKing = 8;
+// A rook that stands behind the pawn already, the enemy queen ahead of it.
+constexpr Centipawns kLineOnQueen = 12;
+// A developed piece that makes way, while the centre can still open: a tempo.
+constexpr Centipawns kPieceLosesTime = 12;
+constexpr Centipawns kLeast = 18;  // less is not worth naming
 // What the ledger says of the captures, kept within what structure can be
 // worth: beyond that it is tactics, which search has to answer.
 constexpr Centipawns kMostLost = 40;
 constexpr Centipawns kMostWon = 30;
-constexpr int kCrampedBy = 5;  // squares of space behind
+constexpr int kCrampedBy = 2;  // squares of space behind
+constexpr int kFreedBy = 2;    // squares that a bishop sees more
+constexpr int kLongestExchange = 6;
 constexpr std::size_t kMostWeighed = 4;
 // With this many minor pieces at home, development comes before preparing.
 constexpr int kUndeveloped = 2;
@@ -61,6 +85,77 @@ bool HasRookFor(const Outlook& outlook, Bitboard file) {
   return (rooks & (file | Neighbours(file))) != 0;
 }
 
+// Whether a bishop sees farther once the pawn has left its square.
+bool FreesBishop(const Outlook& outlook, const LeverMove& lever) {
+  const Facts& facts = outlook.facts;
+  const Bitboard gone = outlook.position.Occupied() & ~Bit(lever.from);
+  for (const Square bishop :
+       Each(facts.Own(outlook.side, PieceKind::kBishop))) {
+    if (!Contains(facts.Attacks(bishop), lever.from)) continue;
+    const Bitboard more =
+        PieceAttacks(PieceKind::kBishop, bishop, gone) & ~facts.Attacks(bishop);
+    if (PopCount(more) >= kFreedBy) return true;
+  }
+  return false;
+}
+
+// Whether the lever hits a pawn that holds the centre: on its fourth or fifth
+// rank, and in a locked centre one of the locked pawns or its guard.
+Bitboard CentreHit(const Outlook& outlook, const LeverMove& lever) {
+  const Bitboard advanced = RelativeRankMask(outlook.enemy(), 3) |
+                            RelativeRankMask(outlook.enemy(), 4);
+  const Bitboard hit = lever.targets & Facts::kCentreFiles & advanced;
+  if (outlook.facts.centre() != Centre::kClosed) return hit;
+  const Bitboard rammed = outlook.facts.CentreRams(outlook.enemy());
+  return hit & (rammed | PawnAttacks(outlook.side, rammed));
+}
+
+// What the exchange of the pawn for one of the enemy centre is worth.
+Centipawns CentreMotives(const Outlook& outlook, const LeverMove& lever) {
+  constexpr Bitboard kMiddle = FileMask(3) | FileMask(4);
+  const Bitboard hit = CentreHit(outlook, lever);
+  if (hit == 0) return 0;
+  Centipawns sum = kCentreHit;
+  const Facts& facts = outlook.facts;
+  const int less = PopCount(facts.Space(outlook.enemy())) -
+                   PopCount(facts.Space(outlook.side));
+  if (less >= kCrampedBy) sum += std::min(less * kSquareLess, kMostCramped);
+  if ((hit & kMiddle) == 0 || facts.centre() == Centre::kClosed) return sum;
+  if (!Contains(kMiddle, lever.from) && !UncoversKing(outlook, lever.from)) {
+    sum += kWingForCentre;
+  }
+  const Bitboard beyond =
+      FillForward(outlook.enemy(), RelativeRankMask(outlook.enemy(), 3));
+  const Bitboard centre = facts.Pawns(outlook.enemy()).pawns & kMiddle & beyond;
+  if ((centre & ~hit) == 0) sum += kLastOfCentre;
+  return sum;
+}
+
+// Whether the centre stays as it is for a while.
+bool CentreHolds(const Outlook& outlook) {
+  const Centre centre = outlook.facts.centre();
+  return centre == Centre::kClosed || centre == Centre::kFixed;
+}
+
+// What the king loses by it that the ledger does not see yet.
+Centipawns PriceForKing(const Outlook& outlook, Square pawn) {
+  if (!UncoversKing(outlook, pawn)) return 0;
+  const int king = FileOf(outlook.position.King(outlook.side));
+  const bool farther_out =
+      (FileOf(pawn) == 5 && king > 5) || (FileOf(pawn) == 2 && king < 2);
+  if (!farther_out) return kBaresKing;
+  return CentreHolds(outlook) ? kLoosensKing : 2 * kLoosensKing;
+}
+
+// Whether a rook stands behind the pawn and the enemy queen ahead of it.
+bool OpensFileOnQueen(const Outlook& outlook, Square pawn) {
+  const Facts& facts = outlook.facts;
+  const Bitboard queens = facts.Own(outlook.enemy(), PieceKind::kQueen);
+  if ((FrontSpan(outlook.side, Bit(pawn)) & queens) == 0) return false;
+  return (RearSpan(outlook.side, Bit(pawn)) &
+          facts.Own(outlook.side, PieceKind::kRook)) != 0;
+}
+
 // What speaks for the break whatever is then captured.
 Centipawns MotivesOf(const Outlook& outlook, const LeverMove& lever) {
   const Facts& facts = outlook.facts;
@@ -68,22 +163,53 @@ Centipawns MotivesOf(const Outlook& outlook, const LeverMove& lever) {
   const PawnFacts& theirs = facts.Pawns(outlook.enemy());
   Centipawns sum = 0;
   if ((lever.targets & theirs.chain_bases) != 0) sum += kBaseHit;
-  const Bitboard advanced = RelativeRankMask(outlook.enemy(), 3) |
-                            RelativeRankMask(outlook.enemy(), 4);
-  if ((lever.targets & Facts::kCentreFiles & advanced) != 0) sum += kCentreHit;
+  sum += CentreMotives(outlook, lever);
   if (Contains(own.doubled, lever.from)) sum += kUndoubles;
   const Bitboard file = FileMask(FileOf(lever.from));
   if ((own.pawns & file) == Bit(lever.from) && HasRookFor(outlook, file)) {
     sum += kFileForRook;
+    if (OpensFileOnQueen(outlook, lever.from)) sum += kLineOnQueen;
   }
-  const int space = PopCount(facts.Space(outlook.side));
-  if (PopCount(facts.Space(outlook.enemy())) - space >= kCrampedBy) {
-    sum += kCramped;
-  }
+  if (Contains(own.isolated | own.backward, lever.from)) sum += kWeakPawnGoes;
+  if (FreesBishop(outlook, lever)) sum += kFreesBishop;
   const bool points = ChainPointsTo(outlook, lever.to);
   if (points) sum += kChainPoints;
-  if (!points && UncoversKing(outlook, lever.from)) sum -= kBaresKing;
+  if (!points) sum -= PriceForKing(outlook, lever.from);
   return sum;
+}
+
+// The side's score where the opponent leaves its recapturing pawn on the square
+// and it takes on in turn; the least score where it has nothing to take.
+Centipawns ScoreIfLeft(const Outlook& outlook, const Position& position,
+                       Square square) {
+  constexpr Centipawns kNothing = std::numeric_limits<Centipawns>::min();
+  const Bitboard own = position.Pieces(outlook.side, PieceKind::kPawn);
+  const Bitboard pawns = PawnAttacks(outlook.side, square) &
+                         position.Pieces(outlook.enemy(), PieceKind::kPawn);
+  if (!Contains(own, square) || pawns == 0 || position.InCheck()) {
+    return kNothing;
+  }
+  const Square target = First(pawns);
+  const Move capture = FindMove(position, outlook.side, square, target);
+  if (capture.is_null()) return kNothing;
+  const Position after = position.AfterPass().After(capture);
+  const Move back = CheapestCapture(after, target);
+  return ScoreAt(outlook, back.is_null() ? after : after.After(back));
+}
+
+// The side's score once the captures on the square are over: the side to move
+// goes on, with what is worth least, or leaves it.
+Centipawns ScoreSettled(const Outlook& outlook, const Position& position,
+                        Square square, int most) {
+  Centipawns now = ScoreAt(outlook, position);
+  if (most == 0) return now;
+  const bool own_turn = position.side_to_move() == outlook.side;
+  if (!own_turn) now = std::max(now, ScoreIfLeft(outlook, position, square));
+  const Move capture = CheapestCapture(position, square);
+  if (capture.is_null()) return now;
+  const Centipawns then =
+      ScoreSettled(outlook, position.After(capture), square, most - 1);
+  return own_turn ? std::max(now, then) : std::min(now, then);
 }
 
 // The side's score once the lever is dissolved as the opponent likes best:
@@ -96,17 +222,13 @@ Centipawns ScoreAfterCaptures(const Outlook& outlook, const Position& end,
   for (const Square target : Each(lever.targets)) {
     const Move ours = FindMove(end, outlook.side, lever.to, target);
     if (!ours.is_null()) {
-      Position after = end.AfterPass().After(ours);
-      const Move back = CheapestCapture(after, target);
-      if (!back.is_null()) after = after.After(back);
-      best = std::max(best, ScoreAt(outlook, after));
+      best = std::max(best, ScoreSettled(outlook, end.AfterPass().After(ours),
+                                         target, kLongestExchange));
     }
     const Move theirs = FindMove(end, outlook.enemy(), target, lever.to);
     if (theirs.is_null()) continue;
-    Position after = end.After(theirs);
-    const Move back = CheapestCapture(after, lever.to);
-    if (!back.is_null()) after = after.After(back);
-    const Centipawns score = ScoreAt(outlook, after);
+    const Centipawns score =
+        ScoreSettled(outlook, end.After(theirs), lever.to, kLongestExchange);
     worst_capture = captured ? std::min(worst_capture, score) : score;
     captured = true;
   }
@@ -120,8 +242,9 @@ Move OutOfTheWay(const Outlook& outlook, Square blocker, Square goal) {
       position.side_to_move() == outlook.side ? position : position.AfterPass();
   MoveList moves;
   LegalMoves(own, moves);
+  const Bitboard chased = ChasedByPawns(outlook.facts, outlook.enemy());
   Move best;
-  int most = -1;
+  int most = -kSquares;
   for (const Move move : moves) {
     if (move.from() != blocker || FileOf(move.to()) == FileOf(goal)) continue;
     if (!position.At(move.to()).empty()) continue;
@@ -134,7 +257,8 @@ Move OutOfTheWay(const Outlook& outlook, Square blocker, Square goal) {
       continue;
     }
     const int sees = PopCount(seen & ~position.Pieces(outlook.side)) +
-                     (Contains(seen, goal) ? 4 : 0);
+                     (Contains(seen, goal) ? 4 : 0) -
+                     (Contains(chased, move.to()) ? 4 : 0);
     // Of equals the same one for either side.
     const bool later = !best.is_null() && Relative(outlook.side, move.to()) >
                                               Relative(outlook.side, best.to());
@@ -200,6 +324,7 @@ void AddPrepared(const Outlook& outlook, std::vector<Break>& breaks) {
         const Move away = OutOfTheWay(outlook, First(in_way), goal);
         if (away.is_null()) continue;
         found.moves.push_back(away);
+        if (!CentreHolds(outlook)) found.motives -= kPieceLosesTime;
       }
       if (AddSteps(outlook, steps, pawn, found)) {
         found.lever.from = found.moves.back().from();

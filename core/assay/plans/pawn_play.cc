@@ -51,8 +51,12 @@ Move CheapestCapture(const Position& position, Square square) {
     if (move.to() != square) continue;
     if (move.is_promotion() && move.promotion() != PieceKind::kQueen) continue;
     const PieceKind kind = position.At(move.from()).kind();
-    // The king comes last: it has no exchange value.
-    const int cost = kind == PieceKind::kKing ? 10000 : ExchangeValue(kind);
+    // The king comes last: it has no exchange value. A knight goes before a
+    // bishop, which the opened lines favour.
+    const int cost =
+        kind == PieceKind::kKing
+            ? 10000
+            : ExchangeValue(kind) * 2 + (kind == PieceKind::kBishop);
     // Of equals the same one for either side.
     if (cost > least || (cost == least && Relative(side, move.from()) >
                                               Relative(side, best.from()))) {
