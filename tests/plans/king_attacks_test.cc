@@ -98,6 +98,36 @@ constexpr PlanRow kRows[] = {
      Side::kWhite,
      "",
      ""},
+    {{"DuoHitsTheGuardOfTheWing"},
+     "Kg1 Qf2 Ra1 Rf1 Bd3 Bd2 Ng3 c3 c4 d4 e4 f4 g2 h2 v Kg8 Qd8 Ra8 Rf8 Bb7 "
+     "Nd7 Ne7 a7 b6 d6 e6 f7 g7 h7",
+     Side::kWhite,
+     "f4f5",
+     "g8 e6"},
+    {{"RookIsLiftedBesideTheKnight"},
+     "Kg1 Qd1 Ra1 Rf1 Bd3 Bc1 Nd2 Ne5 a2 b2 c3 d4 e3 f4 g2 h2 v Kg8 Qd8 Ra8 "
+     "Rf8 Be7 Bb7 Nc6 Nf6 a7 b6 c5 d5 e6 f7 g7 h7",
+     Side::kWhite,
+     "f1f3 f3h3",
+     "g8"},
+    {{"NoLiftInAnOpenCentre"},
+     "Kg1 Qd1 Ra1 Rf1 Bd3 Bc1 Nd2 Ne5 a2 b2 c3 f4 g2 h2 v Kg8 Qd8 Ra8 Rf8 Be7 "
+     "Bb7 Nc6 Nf6 a7 b6 c5 f7 g7 h7",
+     Side::kWhite,
+     "not f1f3",
+     ""},
+    {{"KnightComesBesideTheWedge"},
+     "Kg1 Qd1 Ra1 Re1 Bd3 Nd2 Nf3 a3 b2 c3 d4 e5 f2 g2 h2 v Kg8 Qc7 Ra8 Rf8 "
+     "Bc8 Nb6 Ne7 a5 b7 c5 d5 e6 f7 g7 h6",
+     Side::kWhite,
+     "d2f1 f1g3 g3h5",
+     "g8"},
+    {{"NotWithoutTheWedge"},
+     "Kg1 Qd1 Ra1 Re1 Bd3 Nd2 Nf3 a3 b2 c3 d4 e3 f2 g2 h2 v Kg8 Qc7 Ra8 Rf8 "
+     "Bc8 Nb6 Ne7 a5 b7 c5 d5 e6 f7 g7 h6",
+     Side::kWhite,
+     "not d2f1",
+     ""},
 };
 
 class KingAttacks : public ::testing::TestWithParam<PlanRow> {};

@@ -5,7 +5,10 @@
 // two pawns side by side can roll on at it: the pawns advance until one hits
 // the shelter or drives a defender away. It recommends bringing pieces where
 // those that look at the king would be three with the queen among them, and
-// more than the defenders beside it, or where its shelter has a hole.
+// more than the defenders beside it, or where its shelter has a hole; the queen
+// may follow where a rook is lifted over the third rank to join two pieces that
+// look at the king, or where a pawn wedged on the fifth rank keeps the knights
+// of the defence away.
 //
 // Not recommended with the queens off, in an open centre against the better
 // developed side, before the own minor pieces are out, nor where nothing points
@@ -39,6 +42,8 @@ constexpr Centipawns kEachUndeveloped = -8;
 constexpr Centipawns kPiecesCome = 24;
 constexpr Centipawns kEachMore = 10;  // attacker than there are defenders
 constexpr Centipawns kGap = 6;
+constexpr Centipawns kJoinsFire = 6;   // on what another piece looks at
+constexpr Centipawns kQueenAway = -6;  // she needs a move or two
 constexpr Centipawns kLineToKing = 8;
 
 constexpr Centipawns kMostSeen = 15;  // of what the ledger says
@@ -49,6 +54,8 @@ constexpr int kMostStormMoves = 4;
 constexpr int kMostRoute = 3;
 constexpr int kMostPieceMoves = 4;
 constexpr int kFewestAttackers = 3;
+constexpr int kFewestForLift = 2;  // that look at the king already
+constexpr int kQueenFollows = 2;   // moves
 constexpr int kMostUndeveloped = 2;
 
 // Files f to h or a to c, where the king stands on one of them.
@@ -76,7 +83,8 @@ class Attack {
         king_(outlook.position.King(outlook.enemy())),
         wing_(WingOf(king_)),
         looking_(KingAttackers(facts_, enemy_)),
-        undeveloped_(PopCount(UndevelopedPieces(facts_, side_))) {}
+        undeveloped_(PopCount(UndevelopedPieces(facts_, side_))),
+        wedged_(HasWedge()) {}
 
   // Queen on, and the own side is not the one that an open centre punishes.
   bool IsTimely() const {
@@ -117,10 +125,59 @@ class Attack {
     const Facts after(at);
     if (!IsEnough(after)) return;
     if (MostHanging(at, side_) > MostHanging(outlook_.position, side_)) return;
-    OfferJoined(moves, after, best);
+    OfferJoined(moves, after, 0, best);
+  }
+
+  // A rook over the third rank to a file of the king's wing.
+  void OfferLifts(Shortlist& best) const {
+    const int looking = PopCount(looking_) + (wedged_ ? 1 : 0);
+    if (wing_ == 0 || looking < kFewestForLift) return;
+    if (facts_.centre() == Centre::kOpen) return;
+    const Bitboard third = RelativeRankMask(side_, 2);
+    const Bitboard occupied = outlook_.position.Occupied();
+    const Bitboard home =
+        RelativeRankMask(side_, 0) | RelativeRankMask(side_, 1);
+    for (const Square rook : InOrder(
+             side_, facts_.Own(side_, PieceKind::kRook) & home & ~looking_)) {
+      const Bitboard up = FileMask(FileOf(rook)) & third;
+      if ((facts_.Attacks(rook) & up & ~occupied) == 0) continue;
+      const Square over = First(up);
+      const Bitboard along =
+          PieceAttacks(PieceKind::kRook, over, occupied & ~Bit(rook));
+      for (const Square to : InOrder(side_, third & wing_ & ~occupied)) {
+        if (to == over) {
+          OfferLift({rook, over}, best);
+        } else if (Contains(along, to)) {
+          OfferLift({rook, over, to}, best);
+        }
+      }
+    }
   }
 
  private:
+  void OfferLift(const SquareList& route, Shortlist& best) const {
+    const Bitboard seen =
+        PieceAttacks(PieceKind::kRook, route[route.size() - 1],
+                     outlook_.position.Occupied() & ~Bit(route[0]));
+    if ((seen & facts_.KingNeighbourhood(enemy_)) == 0) return;
+    std::vector<Move> moves;
+    const std::optional<Position> end =
+        PlayRoute(outlook_.position, side_, route, moves);
+    if (!end.has_value() || end->InCheck()) return;
+    const Facts after(*end);
+    const Bitboard attackers = KingAttackers(after, enemy_);
+    if (PopCount(attackers) <= PopCount(looking_)) return;
+    if (PopCount(attackers) < Defenders(after)) return;
+    const bool queen = (attackers & after.Own(side_, PieceKind::kQueen)) != 0;
+    if (!queen && !QueenFollows(after)) return;
+    Bitboard fire = 0;
+    for (const Square from : Each(attackers & ~Bit(moves.back().to()))) {
+      fire |= after.Attacks(from);
+    }
+    const bool joins = (seen & fire & after.KingNeighbourhood(enemy_)) != 0;
+    OfferJoined(moves, after, joins ? kJoinsFire : 0, best);
+  }
+
   // The own pieces, queen included.
   Bitboard Officers() const {
     return outlook_.position.Pieces(side_) & ~facts_.Pawns(side_).pawns &
@@ -130,6 +187,19 @@ class Attack {
   bool AreOpposite() const {
     const Bitboard own = WingOf(outlook_.position.King(side_));
     return own != 0 && own != wing_;
+  }
+
+  // A rammed pawn on the fifth rank of the e-file (d-file), guarded by the pawn
+  // beside it, towards the wing of the king: it takes f6 (c6) from a knight.
+  bool HasWedge() const {
+    if (wing_ == 0) return false;
+    const bool kings_wing = FileOf(king_) >= 5;
+    const Bitboard head = facts_.Pawns(side_).rammed &
+                          FileMask(kings_wing ? 4 : 3) &
+                          RelativeRankMask(side_, 4);
+    const Bitboard guards =
+        facts_.Pawns(side_).pawns & FileMask(kings_wing ? 3 : 4);
+    return (PawnAttacks(enemy_, head) & guards) != 0;
   }
 
   // The f-pawn (c-pawn) with the e-pawn (d-pawn) beside it, on their fourth
@@ -149,8 +219,20 @@ class Attack {
   }
 
   // Enemy pawns on the wing, and pieces there that a pawn drives away.
-  Bitboard Hittable() const {
+  // For the outer pawn of a duo also the pawn that guards the wing from the
+  // e-file (d-file).
+  Bitboard Hittable(Square pawn) const {
     const Position& position = outlook_.position;
+    if (Contains(Duo(), pawn)) {
+      const Bitboard beside = Neighbours(FileMask(FileOf(pawn))) &
+                              facts_.Pawns(enemy_).pawns &
+                              RelativeRankMask(enemy_, 2);
+      if (beside != 0) return beside | HittableOnWing(position);
+    }
+    return HittableOnWing(position);
+  }
+
+  Bitboard HittableOnWing(const Position& position) const {
     const Bitboard zone =
         wing_ & FillForward(side_, RelativeRankMask(side_, 4));
     const Bitboard guards = facts_.Own(enemy_, PieceKind::kKnight) |
@@ -163,7 +245,7 @@ class Attack {
   // The nearest square ahead where the pawn hits something; kNoSquare where
   // something stands before it or where it hits already.
   Square GoalOf(Square pawn) const {
-    const Bitboard hittable = Hittable();
+    const Bitboard hittable = Hittable(pawn);
     if ((PawnAttacks(side_, Bit(pawn)) & hittable) != 0) return kNoSquare;
     Bitboard at = Bit(pawn);
     while (true) {
@@ -247,7 +329,7 @@ class Attack {
                               FindOpenDiagonals(facts_, side_).size) {
       return;
     }
-    const Bitboard hit = PawnAttacks(side_, Bit(goal)) & Hittable();
+    const Bitboard hit = PawnAttacks(side_, Bit(goal)) & Hittable(pawn);
     const Centipawns value = ValueOfStorm(pawn, hit, reason, *end);
     if (value < kLeast) return;
     draft.targets = {king_};
@@ -260,7 +342,7 @@ class Attack {
                           const Position& end) const {
     Centipawns value = reason;
     const Bitboard moved =
-        facts_.Pawns(enemy_).pawns & ~RelativeRankMask(enemy_, 1);
+        wing_ & facts_.Pawns(enemy_).pawns & ~RelativeRankMask(enemy_, 1);
     if ((hit & moved) != 0) value += kHook;
     const Bitboard file = FileMask(FileOf(pawn));
     if ((facts_.Own(side_, PieceKind::kRook) & file) != 0) value += kRookBehind;
@@ -316,10 +398,28 @@ class Attack {
   bool IsEnough(const Facts& facts) const {
     const Bitboard attackers = KingAttackers(facts, enemy_);
     const int count = PopCount(attackers);
-    if (count < kFewestAttackers) return false;
-    if ((attackers & facts.Own(side_, PieceKind::kQueen)) == 0) return false;
+    const bool queen = (attackers & facts.Own(side_, PieceKind::kQueen)) != 0;
+    if (!queen && !(wedged_ && QueenFollows(facts))) return false;
+    if (count + (wedged_ && !queen ? 1 : 0) < kFewestAttackers) return false;
     const int defenders = Defenders(facts);
     return count > defenders || (count + 1 >= defenders && HasHole(facts));
+  }
+
+  // Whether the queen gets to where she looks at the king before long.
+  bool QueenFollows(const Facts& facts) const {
+    const Bitboard near = facts.KingNeighbourhood(enemy_);
+    for (const Square queen : Each(facts.Own(side_, PieceKind::kQueen))) {
+      const Reach reach(facts, queen, kQueenFollows);
+      for (int moves = 1; moves <= kQueenFollows; ++moves) {
+        const Bitboard there = reach.NewAfter(moves) & ~facts.Attacked(enemy_);
+        for (const Square to : Each(there)) {
+          const Bitboard seen = PieceAttacks(
+              PieceKind::kQueen, to, facts.position().Occupied() & ~Bit(queen));
+          if ((seen & near) != 0) return true;
+        }
+      }
+    }
+    return false;
   }
 
   // Brings the nearest piece that can come; false where none can.
@@ -355,7 +455,9 @@ class Attack {
     if (kind == PieceKind::kQueen) {
       // Chased by a pawn it just moves on, and the shelter has a hole.
       barred |= here.Attacked(enemy_);
-    } else {
+    } else if (!wedged_ || kind != PieceKind::kKnight) {
+      // Beside a wedge the pawn that chases a knight leaves holes that cannot
+      // be guarded.
       barred |= chased;
     }
     const Bitboard occupied = here.position().Occupied() & ~Bit(from);
@@ -405,7 +507,7 @@ class Attack {
   }
 
   void OfferJoined(const std::vector<Move>& moves, const Facts& after,
-                   Shortlist& best) const {
+                   Centipawns extra, Shortlist& best) const {
     Draft draft;
     draft.kind = PlanKind::kKingAttack;
     draft.moves = moves;
@@ -413,12 +515,14 @@ class Attack {
     const Bitboard files = FilesToKing(after, enemy_) & kRank1;
     const OpenDiagonals diagonals = FindOpenDiagonals(after, enemy_);
     const int attackers = PopCount(KingAttackers(after, enemy_));
-    Centipawns value = kPiecesCome;
+    Centipawns value = kPiecesCome + extra;
     value += kEachMore * (attackers - Defenders(after));
     value += kGap * ShelterGaps(after, enemy_);
     if (files != 0) value += kLineToKing;
     if (diagonals.size > 0) value += kLineToKing;
     if (facts_.centre() == Centre::kOpen) value += kOpenCentre / 2;
+    const Bitboard queens = after.Own(side_, PieceKind::kQueen);
+    if ((KingAttackers(after, enemy_) & queens) == 0) value += kQueenAway;
     value += kEachUndeveloped * undeveloped_;
     value = std::min(value + Seen(after.position()), kMost);
     if (value < kLeast) return;
@@ -446,6 +550,7 @@ class Attack {
   const Bitboard wing_;     // where it stands; empty in the middle
   const Bitboard looking_;  // own pieces that look at its neighbourhood
   const int undeveloped_;
+  const bool wedged_;
 };
 
 }  // namespace
@@ -457,6 +562,7 @@ void DraftKingAttacks(const Outlook& outlook, std::vector<Draft>& drafts) {
   Shortlist best(2);
   attack.OfferStorms(best);
   attack.OfferPieces(best);
+  attack.OfferLifts(best);
   best.MoveTo(drafts);
 }
 
