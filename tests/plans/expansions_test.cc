@@ -50,6 +50,18 @@ constexpr PlanRow kRows[] = {
      Side::kWhite,
      "",
      ""},
+    {{"NoEnemyPawnInTheCentre"},
+     "Kg1 Qe2 Rc1 Rd1 Nd2 Nf3 a2 b3 c4 f2 g2 h2 v Kg8 Qc7 Ra8 Rd8 Nc6 Nf6 a6 "
+     "b7 e6 f7 g7 h7, Black to move",
+     Side::kBlack,
+     "e6e5",
+     "e5"},
+    {{"AnEnemyPawnOpposesItInTheCentre"},
+     "Kg1 Qe2 Rc1 Rd1 Nd2 Nf3 a2 b3 c4 e3 g2 h2 v Kg8 Qc7 Ra8 Rd8 Nc6 Nf6 a6 "
+     "b7 e6 f7 g7 h7, Black to move",
+     Side::kBlack,
+     "not e6e5",
+     ""},
 };
 
 class Expansions : public ::testing::TestWithParam<PlanRow> {};

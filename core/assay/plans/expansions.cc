@@ -2,8 +2,10 @@
 //
 // The trade recommends one where the pawn is supported (guarded, or beside
 // another) and stands safely on its fourth rank or beyond: in the centre while
-// it is mobile, on a wing where the side is the stronger one or the centre is
-// locked; the more so where it drives a piece away or gives a piece an outpost.
+// it is mobile, or where no enemy pawn is left to oppose it there, then also
+// with pieces alone for support; on a wing where the side is the stronger one
+// or the centre is locked; the more so where it drives a piece away or gives a
+// piece an outpost.
 // Not beside the own castled king, not where the advance is a lever (that is a
 // break) or moves a passed pawn (that has its own kind), and not where it
 // leaves holes: the ledger counts those.
@@ -53,6 +55,13 @@ bool Drives(const Outlook& outlook, Square to) {
   return (PawnAttacks(outlook.side, to) & pieces) != 0;
 }
 
+// Whether the square is in the middle and no enemy pawn is left there.
+bool IsUnopposedCentre(const Outlook& outlook, Square to) {
+  constexpr Bitboard kMiddle = FileMask(3) | FileMask(4);
+  return Contains(kMiddle, to) &&
+         (outlook.facts.Pawns(outlook.enemy()).pawns & kMiddle) == 0;
+}
+
 Centipawns ReasonsFor(const Outlook& outlook, Square to, const Facts& after) {
   const Facts& facts = outlook.facts;
   const Side side = outlook.side;
@@ -62,7 +71,8 @@ Centipawns ReasonsFor(const Outlook& outlook, Square to, const Facts& after) {
   if (centre) {
     const Bitboard own = facts.Pawns(side).pawns;
     const bool both = (own & FileMask(3)) != 0 && (own & FileMask(4)) != 0;
-    sum += facts.centre() == Centre::kMobile && both ? kMobileCentre : kCentre;
+    const bool mobile = facts.centre() == Centre::kMobile && both;
+    sum += mobile || IsUnopposedCentre(outlook, to) ? kMobileCentre : kCentre;
   } else if (ChainPointsTo(outlook, to)) {
     sum += kChainPoints;
   } else if (facts.centre() == Centre::kClosed || IsStrongerOn(outlook, to)) {
@@ -121,7 +131,7 @@ void Weigh(const Outlook& outlook, Square from, Move advance, Shortlist& best) {
   if (IsPremature(outlook, to)) return;
   Draft draft;
   draft.kind = PlanKind::kExpansion;
-  if (!IsSupported(outlook, from, to)) {
+  if (!IsSupported(outlook, from, to) && !IsUnopposedCentre(outlook, to)) {
     if (!Contains(Facts::kCentreFiles, to) &&
         outlook.facts.centre() != Centre::kClosed) {
       return;  // too slow while the centre can move

@@ -4,12 +4,17 @@
 // The trade recommends it where the majority is healthy (each own pawn more
 // counts, none doubled among them), the more so the fewer pieces are left and
 // the farther the enemy king is. The pawn without an opponent ahead goes
-// first ("candidate first", Nimzowitsch, My System, 1925, from memory). Not
-// before the own castled king while queens are on, and not where one of the
-// pawns is passed already: that has its own kind.
+// first ("candidate first", Nimzowitsch, My System, 1925, from memory), but not
+// to where pieces attack it and no pawn guards it: then its neighbour comes up
+// beside it first, with the next pawn to guard that one where it needs it. A
+// neighbour that only stays behind is no plan. Not before the own castled king
+// while queens are on, and not where one of the pawns is passed already: that
+// has its own kind.
 #include <algorithm>
+#include <array>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
 
 namespace assay {
@@ -43,46 +48,115 @@ bool IsHealthy(const Outlook& outlook, Bitboard files) {
   return (own.doubled & mine) == 0 && (own.passed & mine) == 0;
 }
 
-// The next step: the candidate where it can go safely, else what supports it.
-Move NextStep(const Outlook& outlook, const Position& at, Bitboard files) {
-  const Facts facts(at);
-  const PawnFacts& own = facts.Pawns(outlook.side);
-  const Bitboard mine = own.pawns & files & ~own.levers;
-  const Bitboard candidates = own.candidates & mine;
-  const auto step_of = [&](Square pawn) {
-    const Bitboard one = Forward(outlook.side, Bit(pawn)) & ~at.Occupied();
-    const Bitboard two =
-        Forward(outlook.side, one & RelativeRankMask(outlook.side, 2)) &
-        ~at.Occupied();
-    for (const Bitboard to : {two, one}) {
-      if (to == 0) continue;
-      const Move move = FindMove(at, outlook.side, pawn, First(to));
-      if (move.is_null()) continue;
-      const Position own_turn =
-          at.side_to_move() == outlook.side ? at : at.AfterPass();
-      if (StandsSafely(own_turn.After(move), move.to())) return move;
+// One position of the advance.
+class March {
+ public:
+  March(const Outlook& outlook, const Position& at, Bitboard files)
+      : side_(outlook.side), enemy_(outlook.enemy()), at_(at), facts_(at) {
+    const PawnFacts& own = facts_.Pawns(side_);
+    mine_ = own.pawns & files & ~own.levers;
+    candidates_ = own.candidates & mine_;
+  }
+
+  // The candidate where it can go and be held, else what supports it, else the
+  // candidate where it can go at all; null where nothing can.
+  Move Next() const {
+    for (const Square pawn : Each(candidates_)) {
+      const Move move = StepOf(pawn);
+      if (!move.is_null() && IsHeld(move)) return move;
+    }
+    const Move support = Support();
+    if (!support.is_null()) return support;
+    for (const Square pawn : Each(candidates_)) {
+      const Move move = StepOf(pawn);
+      if (!move.is_null()) return move;
     }
     return Move();
-  };
-  for (const Square pawn : Each(candidates)) {
-    const Move move = step_of(pawn);
-    if (!move.is_null()) return move;
   }
-  // The hindmost helper beside a candidate catches up.
-  const Bitboard helpers =
-      mine & ~candidates & Neighbours(FillFiles(candidates));
-  for (const Square pawn : Each(helpers)) {
-    const Move move = step_of(pawn);
-    if (move.is_null()) continue;
-    int foremost = 0;
-    for (const Square other : Each(candidates)) {
-      foremost = std::max(foremost, RelativeRank(outlook.side, other));
+
+ private:
+  // Two steps where they go, else one; safe. Null where there is none.
+  Move StepOf(Square pawn) const {
+    for (const Move move : Steps(pawn)) {
+      if (!move.is_null() && IsSafe(move)) return move;
     }
-    const int behind = foremost - RelativeRank(outlook.side, move.to());
-    if (behind == 0 || behind == 1) return move;
+    return Move();
   }
-  return Move();
-}
+
+  std::array<Move, 2> Steps(Square pawn) const {
+    const Bitboard empty = ~at_.Occupied();
+    const Bitboard one = Forward(side_, Bit(pawn)) & empty;
+    const Bitboard two =
+        Forward(side_, one & RelativeRankMask(side_, 2)) & empty;
+    std::array<Move, 2> steps;
+    if (two != 0) steps[0] = FindMove(at_, side_, pawn, First(two));
+    if (one != 0) steps[1] = FindMove(at_, side_, pawn, First(one));
+    return steps;
+  }
+
+  bool IsSafe(Move move) const {
+    const Position own = at_.side_to_move() == side_ ? at_ : at_.AfterPass();
+    return StandsSafely(own.After(move), move.to());
+  }
+
+  // Whether nothing attacks where the pawn goes, no pawn could at its next
+  // step, or an own pawn guards it.
+  bool IsHeld(Move move) const {
+    const Bitboard attacked =
+        facts_.Attacked(enemy_) | ChasedByPawns(facts_, enemy_);
+    return !Contains(attacked, move.to()) ||
+           Contains(facts_.Pawns(side_).attacks, move.to());
+  }
+
+  // Whether a pawn on the square could go on to beside the candidate.
+  bool CanGoOn(Square from) const {
+    const Bitboard next = Forward(side_, Bit(from));
+    return (next & ~at_.Occupied() & ~facts_.Pawns(enemy_).attacks) != 0;
+  }
+
+  // The neighbour of a candidate to beside it, or up to guard it; first the
+  // next pawn where that one needs a guard.
+  Move Support() const {
+    int foremost = 0;
+    for (const Square pawn : Each(candidates_)) {
+      foremost = std::max(foremost, RelativeRank(side_, pawn));
+    }
+    const Bitboard helpers =
+        mine_ & ~candidates_ & Neighbours(FillFiles(candidates_));
+    for (const Square pawn : Each(helpers)) {
+      for (const Move move : Steps(pawn)) {
+        if (move.is_null()) continue;
+        const int behind = foremost - RelativeRank(side_, move.to());
+        if (behind != 0 && (behind != 1 || !CanGoOn(move.to()))) continue;
+        if (IsSafe(move)) return move;
+        const Move guard = behind == 0 ? GuardFor(move.to()) : Move();
+        if (!guard.is_null()) return guard;
+      }
+    }
+    return Move();
+  }
+
+  // A pawn's step that guards the square.
+  Move GuardFor(Square square) const {
+    const Bitboard from_here = PawnAttacks(enemy_, Bit(square));
+    const Bitboard pawns = facts_.Pawns(side_).pawns & ~candidates_ &
+                           Neighbours(FileMask(FileOf(square)));
+    for (const Square pawn : Each(pawns)) {
+      for (const Move move : Steps(pawn)) {
+        if (move.is_null() || !Contains(from_here, move.to())) continue;
+        if (IsSafe(move)) return move;
+      }
+    }
+    return Move();
+  }
+
+  const Side side_;
+  const Side enemy_;
+  const Position& at_;
+  const Facts facts_;
+  Bitboard mine_ = 0;
+  Bitboard candidates_ = 0;
+};
 
 struct Advance {
   std::vector<Move> moves;
@@ -94,7 +168,7 @@ Advance AdvanceOf(const Outlook& outlook, Bitboard files) {
   Position at = outlook.position;
   while (static_cast<int>(advance.moves.size()) < kMostMoves) {
     if (at.InCheck()) break;
-    const Move move = NextStep(outlook, at, files);
+    const Move move = March(outlook, at, files).Next();
     if (move.is_null()) break;
     if (at.side_to_move() != outlook.side) at = at.AfterPass();
     at = at.After(move);

@@ -85,10 +85,11 @@ bool AreSound(const Outlook& outlook, const std::vector<Move>& moves) {
       at = at.AfterPass();
     }
     if (!IsLegal(at, moves[i])) return false;
+    const int taken = ExchangeValue(at.At(moves[i].to()).kind());
     at = at.After(moves[i]);
-    if (!StandsSafely(at, moves[i].to())) return false;
+    if (ExchangeValueOf(at, moves[i].to()) > taken) return false;
     if (i > 0) continue;
-    const int hung = WorstLoss(outlook.facts, outlook.side);
+    const int hung = WorstLoss(outlook.facts, outlook.side) + taken;
     if (WorstLoss(Facts(at), outlook.side) > hung) return false;
   }
   return !moves.empty();

@@ -17,9 +17,9 @@ Move CheapestCapture(const Position& position, Square square);
 // is to move in the outlook: what can be compared without counting the tempo.
 Centipawns ScoreAt(const Outlook& outlook, const Position& position);
 
-// Whether the moves lose nothing at once: after each of them, what moved
-// stands safely, and the first leaves nothing of the side hanging for more
-// than hung before.
+// Whether the moves lose nothing at once: after each of them, what moved is
+// lost for no more than it took, and the first leaves nothing of the side
+// hanging for more than hung before, what it took added.
 bool AreSound(const Outlook& outlook, const std::vector<Move>& moves);
 
 // Whether the pawn's advance would take it from before its own castled king

@@ -5,7 +5,9 @@
 // close it for the side with the knights, a worse developed army or an attack
 // on a wing, and where the opponent's bishop is bad then. Only where one or two
 // pawn moves change the type of the centre, counted after the opponent's
-// likely recapture; not where nothing clear speaks for either.
+// likely recapture, or where a lever in the centre is there to be dissolved;
+// not where nothing clear speaks for either. The more so where the opponent
+// could otherwise decide it the other way.
 #include <algorithm>
 #include <cstdlib>
 
@@ -23,7 +25,9 @@ constexpr Centipawns kReason = 18;
 constexpr int kFewest = 1;        // reasons
 constexpr int kFewestForTwo = 2;  // for a plan of two moves
 constexpr Centipawns kMostSeen = 20;
-constexpr Centipawns kLeast = 22;
+// Who dissolves the tension first has what it wants of the centre for good.
+constexpr Centipawns kDecides = 14;
+constexpr Centipawns kLeast = 18;
 constexpr int kDeveloped = 2;  // minor pieces ahead
 constexpr int kAttack = 2;     // pieces that look at the king more than back
 
@@ -109,19 +113,49 @@ Position Dissolved(const Outlook& outlook, const Position& end, Square pawn) {
   return end;
 }
 
-// Whether the change is the one wished for. To open is to leave an open centre
-// or to unlock a closed one.
+// Whether the change is the one wished for. To open is to leave an open centre,
+// to unlock a closed one, or to exchange where the pawns could still be locked.
 bool IsWished(int wish, Centre before, Centre after) {
   const int change = OpennessOf(after) - OpennessOf(before);
   if (wish < 0) {
     return (after == Centre::kClosed || after == Centre::kFixed) && change < 0;
   }
+  if (before == Centre::kTension) {
+    return after == Centre::kOpen || after == Centre::kUnresolved ||
+           after == Centre::kMobile;
+  }
   return change > 0 && (after == Centre::kOpen || before == Centre::kClosed);
+}
+
+// Whether the opponent could decide the tension the other way by its next move:
+// close the centre by an advance, or exchange in it.
+bool OpponentCouldDecide(const Outlook& outlook, int wish) {
+  const Facts& facts = outlook.facts;
+  if (facts.centre() != Centre::kTension) return false;
+  if (wish < 0) return true;  // a lever can be exchanged by either side
+  const Side enemy = outlook.enemy();
+  const Bitboard ours = facts.Pawns(outlook.side).pawns & Facts::kCentreFiles;
+  const Bitboard levers = facts.Pawns(enemy).pawns & Facts::kCentreFiles &
+                          PawnAttacks(outlook.side, ours);
+  for (const Square pawn : Each(levers)) {
+    const Bitboard stop =
+        Forward(enemy, Bit(pawn)) & ~outlook.position.Occupied();
+    if (stop == 0) continue;
+    const Move push = FindMove(outlook.position, enemy, pawn, First(stop));
+    if (push.is_null() || push.is_promotion()) continue;
+    const std::optional<Position> after =
+        PlayAlone(outlook.position, enemy, {push});
+    if (!after.has_value()) continue;
+    const Centre centre = Facts(*after).centre();
+    if (centre == Centre::kClosed || centre == Centre::kFixed) return true;
+  }
+  return false;
 }
 
 struct Reshaping {
   const Outlook& outlook;
   int wish;
+  Centipawns decides;
   const std::vector<Claim>& reasons;
   Centipawns before;
   Shortlist& best;
@@ -145,7 +179,7 @@ bool OfferIfWished(const Reshaping& shaping, const std::vector<Move>& moves) {
     return false;
   }
   const Centipawns change = ScoreAt(outlook, settled) - shaping.before;
-  const Centipawns value = kReason * std::abs(shaping.wish) +
+  const Centipawns value = kReason * std::abs(shaping.wish) + shaping.decides +
                            std::clamp(change, -kMostSeen, kMostSeen);
   if (value < kLeast) return false;
   Draft draft;
@@ -209,8 +243,13 @@ void DraftReshapes(const Outlook& outlook, std::vector<Draft>& drafts) {
   const int wish = WishFor(outlook, &open, &closed);
   if (std::abs(wish) < kFewest) return;
   Shortlist best(1);
-  const Reshaping shaping = {outlook, wish, wish > 0 ? open : closed,
-                             ScoreAt(outlook, outlook.position), best};
+  const Centipawns decides = OpponentCouldDecide(outlook, wish) ? kDecides : 0;
+  const Reshaping shaping = {outlook,
+                             wish,
+                             decides,
+                             wish > 0 ? open : closed,
+                             ScoreAt(outlook, outlook.position),
+                             best};
   const std::vector<Move> firsts = CentreMoves(outlook.position, outlook.side);
   bool found = false;
   for (const Move move : firsts) {
