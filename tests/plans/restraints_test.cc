@@ -69,5 +69,50 @@ TEST(Restraints, SilentAgainstAStoppedPlan) {
   Expect("Kg1 b2 h2 v Kg8 Nf6 a7", "", 60, Standing::kStopped);
 }
 
+// Black means to play b7-b5 and c5-c4; what the side on move has against it.
+void ExpectAgainstPawns(const char* pieces, PlanKind kind,
+                        const std::string& moves) {
+  SCOPED_TRACE(pieces);
+  static const auto& weights = *new Weights();
+  for (const Side side : kSides) {
+    const bool white = side == Side::kWhite;
+    const Position position =
+        white ? FromPieces(pieces) : SwapColours(FromPieces(pieces));
+    const auto at = [white](const char* text) {
+      return ParseSquare(white ? text : Flipped(text));
+    };
+    Plan plan;
+    plan.side = Other(side);
+    plan.kind = kind;
+    plan.worth = plan.gain = 60;
+    plan.standing = Standing::kStopped;
+    plan.moves = {FindMove(position, plan.side, at("b7"), at("b5")),
+                  FindMove(position, plan.side, at("c5"), at("c4"))};
+    plan.targets = {at("c4")};
+    const Facts facts(position);
+    std::vector<Draft> drafts;
+    DraftRestraints({position, facts, weights, side}, {plan}, drafts);
+    if (moves.empty()) {
+      EXPECT_TRUE(drafts.empty());
+      continue;
+    }
+    ASSERT_EQ(drafts.size(), 1u);
+    EXPECT_EQ(Text(drafts[0].moves), white ? moves : Flipped(moves));
+  }
+}
+
+TEST(Restraints, PawnsAreStoppedBeforeTheyGo) {
+  ExpectAgainstPawns("Kg1 Nc3 Rb1 a2 d5 h2 v Kg8 Bf8 a6 b7 c5 d6 h7",
+                     PlanKind::kExpansion, "a2a4");
+}
+TEST(Restraints, PiecesCanBeAnsweredLater) {
+  ExpectAgainstPawns("Kg1 Nc3 Rb1 a2 d5 h2 v Kg8 Bf8 a6 b7 c5 d6 h7",
+                     PlanKind::kRegroup, "");
+}
+TEST(Restraints, PawnsThatAreLostAnywayNeedNoStop) {
+  ExpectAgainstPawns("Kg1 Nc3 Be2 Rb1 a2 d5 h2 v Kg8 Bf8 b7 c5 d6 h7",
+                     PlanKind::kExpansion, "");
+}
+
 }  // namespace
 }  // namespace assay

@@ -2,8 +2,10 @@
 //
 // The trade recommends it where the opponent has a plan worth more than one's
 // own and a single cheap move ends it: a pawn that guards the square it needs,
-// a piece in front of the pawn that would go. Not where the stop loses
-// material, nor against plans that are stopped as it is.
+// a piece in front of the pawn that would go. Pawns cannot go back: their play
+// is stopped before it begins (prophylaxis; Nimzowitsch, My System, 1925, from
+// memory), also where it could still be answered later. Not where the stop
+// loses material, nor against plans that fail by themselves.
 #include <algorithm>
 
 #include "assay/facts/claim_makers.h"
@@ -19,8 +21,22 @@ namespace {
 constexpr Centipawns kLeastWorthStopping = 25;
 constexpr Centipawns kMostPromise = 25;
 
-// Only the opponent's best plans are worth a move.
+// Only the opponent's best plans are worth a move, and its best with pawns.
 constexpr std::size_t kMostPlans = 2;
+constexpr int kMostPawnPlans = 2;
+
+bool IsWithPawns(PlanKind kind) {
+  return kind == PlanKind::kLever || kind == PlanKind::kExpansion ||
+         kind == PlanKind::kMinorityAttack || kind == PlanKind::kMajority;
+}
+
+// Whether it is worth a move to stop the plan. One with pawns that an answer
+// stops may be stopped now; other plans can wait for the answer.
+bool IsWorthStopping(const Plan& plan) {
+  if (plan.worth < kLeastWorthStopping || plan.moves.empty()) return false;
+  return plan.standing == Standing::kInTime ||
+         (plan.standing == Standing::kStopped && IsWithPawns(plan.kind));
+}
 
 struct Stop {
   Move move;
@@ -35,6 +51,11 @@ Stop BestStop(const Outlook& outlook, const Position& own, const Plan& plan) {
   Stop best;
   // A plan that does not work as it is needs no stop.
   if (undisturbed.size() < plan.moves.size()) return best;
+  if (plan.standing == Standing::kStopped &&
+      std::any_of(undisturbed.begin(), undisturbed.end(),
+                  [](Centipawns loss) { return loss >= kLosingStep; })) {
+    return best;
+  }
   const Centipawns hangs = HangsBefore(own);
   for (const Move move : AnswersTo(own, plan.moves, plan.targets.ToSet())) {
     if (!own.At(move.to()).empty()) continue;  // captures are no restraint
@@ -62,11 +83,12 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
                      std::vector<Draft>& drafts) {
   const auto own = WithTurn(outlook.position, outlook.side);
   if (!own.has_value()) return;
-  const std::size_t most = std::min(enemy.size(), kMostPlans);
-  for (std::size_t i = 0; i < most; ++i) {
+  int with_pawns = 0;
+  for (std::size_t i = 0; i < enemy.size(); ++i) {
     const Plan& plan = enemy[i];
-    if (plan.worth < kLeastWorthStopping) break;
-    if (plan.standing != Standing::kInTime || plan.moves.empty()) continue;
+    if (i >= kMostPlans && !IsWithPawns(plan.kind)) continue;
+    if (IsWithPawns(plan.kind) && ++with_pawns > kMostPawnPlans) continue;
+    if (!IsWorthStopping(plan)) continue;
     const Stop stop = BestStop(outlook, *own, plan);
     if (stop.move.is_null()) continue;
     Draft draft;
@@ -74,6 +96,8 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
     draft.moves = {stop.move};
     draft.targets = {stop.where};
     draft.promise = std::min(plan.worth / 3, kMostPromise);
+    // It could be answered later as well.
+    if (plan.standing == Standing::kStopped) draft.promise /= 2;
     draft.claims = {Reason(outlook, *own, stop)};
     drafts.push_back(std::move(draft));
   }
