@@ -128,6 +128,18 @@ constexpr PlanRow kRows[] = {
      Side::kWhite,
      "not d2f1",
      ""},
+    {{"RookOnTheFileToTheKingCounts"},
+     "Kb1 Qd2 Rd1 Rh1 Bb3 Be3 Nc3 Nd4 a2 b2 c2 e4 f3 g2 h4 v Kg8 Qa5 Rc8 Rf8 "
+     "Bd7 Bg7 Ne5 Nf6 a6 b7 d6 e7 f7 g6 h7, Black to move",
+     Side::kBlack,
+     "e5c4",
+     "b1"},
+    {{"NoFileNoAttackers"},
+     "Kb1 Qd2 Rd1 Rh1 Bb3 Be3 Nc3 Nd4 a2 b2 c2 e4 f3 g2 h4 v Kg8 Qa5 Re8 Rf8 "
+     "Bd7 Bg7 Ne5 Nf6 a6 b7 c7 d6 f7 g6 h7, Black to move",
+     Side::kBlack,
+     "not e5c4",
+     ""},
 };
 
 class KingAttacks : public ::testing::TestWithParam<PlanRow> {};

@@ -394,9 +394,15 @@ class Attack {
            FindOpenDiagonals(facts, enemy_).size > 0;
   }
 
+  // The pieces that look at the king, and rooks on a file that leads to it.
+  Bitboard AttackersIn(const Facts& facts) const {
+    const Bitboard rooks = facts.Own(side_, PieceKind::kRook);
+    return KingAttackers(facts, enemy_) | (rooks & FilesToKing(facts, enemy_));
+  }
+
   // Without the queen, or with fewer than three, an attack seldom gets there.
   bool IsEnough(const Facts& facts) const {
-    const Bitboard attackers = KingAttackers(facts, enemy_);
+    const Bitboard attackers = AttackersIn(facts);
     const int count = PopCount(attackers);
     const bool queen = (attackers & facts.Own(side_, PieceKind::kQueen)) != 0;
     if (!queen && !(wedged_ && QueenFollows(facts))) return false;
@@ -514,7 +520,7 @@ class Attack {
     draft.targets = {king_};
     const Bitboard files = FilesToKing(after, enemy_) & kRank1;
     const OpenDiagonals diagonals = FindOpenDiagonals(after, enemy_);
-    const int attackers = PopCount(KingAttackers(after, enemy_));
+    const int attackers = PopCount(AttackersIn(after));
     Centipawns value = kPiecesCome + extra;
     value += kEachMore * (attackers - Defenders(after));
     value += kGap * ShelterGaps(after, enemy_);
