@@ -15,6 +15,7 @@
 #include <limits>
 
 #include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
 #include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/rules/movegen.h"
@@ -56,10 +57,11 @@ constexpr Centipawns kLeast = 18;  // less is not worth naming
 // worth: beyond that it is tactics, which search has to answer.
 constexpr Centipawns kMostLost = 40;
 constexpr Centipawns kMostWon = 30;
-constexpr int kCrampedBy = 2;  // squares of space behind
-constexpr int kFreedBy = 2;    // squares that a bishop sees more
-constexpr int kLongestExchange = 6;
+constexpr int kCrampedBy = 2;    // squares of space behind
+constexpr int kFreedBy = 2;      // squares that a bishop sees more
+constexpr int kMostChoices = 1;  // of going on with an even exchange
 constexpr std::size_t kMostWeighed = 4;
+constexpr std::size_t kMostGuards = 4;
 // With this many minor pieces at home, development comes before preparing.
 constexpr int kUndeveloped = 2;
 // A break needs motives of its own to be worth a preparing move, more so one
@@ -198,17 +200,22 @@ Centipawns ScoreIfLeft(const Outlook& outlook, const Position& position,
 }
 
 // The side's score once the captures on the square are over: the side to move
-// goes on, with what is worth least, or leaves it.
+// goes on where that wins something, with what is worth least; where it is an
+// even exchange it has the choice, `choices` times.
 Centipawns ScoreSettled(const Outlook& outlook, const Position& position,
-                        Square square, int most) {
-  Centipawns now = ScoreAt(outlook, position);
-  if (most == 0) return now;
+                        Square square, int choices) {
+  const int wins = ExchangeValueOf(position, square);
+  const Move capture =
+      wins > 0 || choices > 0 ? CheapestCapture(position, square) : Move();
+  if (wins > 0 && !capture.is_null()) {
+    return ScoreSettled(outlook, position.After(capture), square, choices);
+  }
   const bool own_turn = position.side_to_move() == outlook.side;
+  Centipawns now = ScoreAt(outlook, position);
   if (!own_turn) now = std::max(now, ScoreIfLeft(outlook, position, square));
-  const Move capture = CheapestCapture(position, square);
   if (capture.is_null()) return now;
   const Centipawns then =
-      ScoreSettled(outlook, position.After(capture), square, most - 1);
+      ScoreSettled(outlook, position.After(capture), square, choices - 1);
   return own_turn ? std::max(now, then) : std::min(now, then);
 }
 
@@ -216,23 +223,24 @@ Centipawns ScoreSettled(const Outlook& outlook, const Position& position,
 // it captures and is captured, or it waits, and then the side may capture.
 Centipawns ScoreAfterCaptures(const Outlook& outlook, const Position& end,
                               const LeverMove& lever) {
-  Centipawns best = ScoreAt(outlook, end);
-  Centipawns worst_capture = best;
-  bool captured = false;
+  const Centipawns now = ScoreAt(outlook, end);
+  Centipawns worst = std::numeric_limits<Centipawns>::max();
   for (const Square target : Each(lever.targets)) {
-    const Move ours = FindMove(end, outlook.side, lever.to, target);
-    if (!ours.is_null()) {
-      best = std::max(best, ScoreSettled(outlook, end.AfterPass().After(ours),
-                                         target, kLongestExchange));
-    }
     const Move theirs = FindMove(end, outlook.enemy(), target, lever.to);
     if (theirs.is_null()) continue;
-    const Centipawns score =
-        ScoreSettled(outlook, end.After(theirs), lever.to, kLongestExchange);
-    worst_capture = captured ? std::min(worst_capture, score) : score;
-    captured = true;
+    worst = std::min(worst, ScoreSettled(outlook, end.After(theirs), lever.to,
+                                         kMostChoices));
   }
-  return captured ? std::min(best, worst_capture) : best;
+  // What the side could do if they wait makes nothing of it worse.
+  if (worst <= now) return worst;
+  Centipawns best = now;
+  for (const Square target : Each(lever.targets)) {
+    const Move ours = FindMove(end, outlook.side, lever.to, target);
+    if (ours.is_null()) continue;
+    best = std::max(best, ScoreSettled(outlook, end.AfterPass().After(ours),
+                                       target, kMostChoices));
+  }
+  return std::min(best, worst);
 }
 
 // The best square for a piece that makes way: it guards the pawn or sees much.
@@ -389,6 +397,7 @@ std::vector<Move> GuardMoves(const Outlook& outlook, const Position& at,
   }
   std::sort(found.begin(), found.end(),
             [&](Move a, Move b) { return key_of(a) < key_of(b); });
+  if (found.size() > kMostGuards) found.resize(kMostGuards);
   return found;
 }
 

@@ -174,10 +174,13 @@ Advance AdvanceOf(const Outlook& outlook, Bitboard files) {
     at = at.After(move);
     advance.moves.push_back(move);
     const Facts after(at);
-    advance.makes_passed = (after.Pawns(outlook.side).passed & files) != 0;
-    // A lever is where the opponent has to decide.
-    if (advance.makes_passed ||
-        Contains(after.Pawns(outlook.side).levers, move.to())) {
+    const PawnFacts& own = after.Pawns(outlook.side);
+    advance.makes_passed = (own.passed & files) != 0;
+    // A lever is where the opponent has to decide; a candidate on its fifth
+    // rank that a pawn guards is there to stay.
+    const bool stays = Contains(own.candidates & own.attacks, move.to()) &&
+                       RelativeRank(outlook.side, move.to()) >= 4;
+    if (advance.makes_passed || Contains(own.levers, move.to()) || stays) {
       break;
     }
   }

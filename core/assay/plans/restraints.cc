@@ -21,9 +21,8 @@ namespace {
 constexpr Centipawns kLeastWorthStopping = 25;
 constexpr Centipawns kMostPromise = 25;
 
-// Only the opponent's best plans are worth a move, and its best with pawns.
+// Only the opponent's best plans are worth a move, and the best with pawns.
 constexpr std::size_t kMostPlans = 2;
-constexpr int kMostPawnPlans = 2;
 
 bool IsWithPawns(PlanKind kind) {
   return kind == PlanKind::kLever || kind == PlanKind::kExpansion ||
@@ -83,11 +82,12 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
                      std::vector<Draft>& drafts) {
   const auto own = WithTurn(outlook.position, outlook.side);
   if (!own.has_value()) return;
-  int with_pawns = 0;
+  bool with_pawns = false;
   for (std::size_t i = 0; i < enemy.size(); ++i) {
     const Plan& plan = enemy[i];
-    if (i >= kMostPlans && !IsWithPawns(plan.kind)) continue;
-    if (IsWithPawns(plan.kind) && ++with_pawns > kMostPawnPlans) continue;
+    const bool is_best_with_pawns = IsWithPawns(plan.kind) && !with_pawns;
+    if (i >= kMostPlans && !is_best_with_pawns) continue;
+    with_pawns = with_pawns || is_best_with_pawns;
     if (!IsWorthStopping(plan)) continue;
     const Stop stop = BestStop(outlook, *own, plan);
     if (stop.move.is_null()) continue;
