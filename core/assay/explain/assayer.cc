@@ -41,11 +41,14 @@ constexpr int kPlansShare = 8;
 constexpr int kPlanMoveShare = 16;
 
 // Both sides' plans in words.
-void TellPlans(const Facts& facts, const Plans& plans, ClaimTable& table,
-               Explanation& explanation) {
+void TellPlans(const Facts& facts, const Plans& plans,
+               const std::vector<Reason>& reasons, const Weights& weights,
+               ClaimTable& table, Explanation& explanation) {
   for (const Side side : kSides) {
     for (const Plan& plan : plans.Of(side)) {
-      explanation.plans.push_back(TellPlan(facts, plan, table));
+      ToldPlan told = TellPlan(facts, plan, table);
+      TellIfIgnored(facts.position(), reasons, weights, table, told);
+      explanation.plans.push_back(std::move(told));
     }
   }
 }
@@ -87,7 +90,7 @@ class Prover {
     const auto threat = AddThreats(proof);
     AddTemptations(proof, threat);
     ProvePlans(position_, proof, Share(kPlansShare), plans_);
-    TellPlans(facts, plans_, table_, explanation_);
+    TellPlans(facts, plans_, account_.reasons, weights_, table_, explanation_);
     AddAdvice(proved);
     explanation_.proof = proof;
     return std::move(reasons_after_);
@@ -192,7 +195,7 @@ Explanation Assayer::Explain(const Position& position,
     explanation.verdict =
         FindVerdict(facts, explanation.score_cp, account.reasons,
                     explanation.cautions, table);
-    TellPlans(facts, plans, table, explanation);
+    TellPlans(facts, plans, account.reasons, weights_, table, explanation);
   } else {
     then = Prover(account, weights_, options, plans, table, explanation)
                .Run(facts);

@@ -2,13 +2,16 @@
 // does, each counter with where it comes in.
 #include "assay/explain/plan_text.h"
 
+#include "assay/explain/account.h"
 #include "assay/explain/deed.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/plan_reason.h"
+#include "assay/explain/win_text.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/notation/san.h"
 #include "assay/plans/draft.h"
+#include "assay/rules/movegen.h"
 
 namespace assay {
 namespace {
@@ -313,18 +316,18 @@ class Teller {
 
   void TellCounter() {
     if (plan_.counter.empty()) return;
-    // It comes before the plan where the opponent is to move and does not
-    // rather wait for its first move.
-    std::vector<Move> line;
-    if (position_.side_to_move() == plan_.side || plan_.counter_after_first) {
-      line = WithPasses(position_, plan_.side, {plan_.moves.front()});
-    }
+    const auto first = plan_.moves.begin();
+    auto next = first + static_cast<std::ptrdiff_t>(plan_.counter_from);
+    std::vector<Move> line = WithPasses(position_, plan_.side, {first, next});
     Position at = AfterLine(position_, line);
     std::string sans;
     for (const Move move : plan_.counter) {
       if (at.side_to_move() == plan_.side) {
-        line.emplace_back();
-        at = at.AfterPass();
+        // The plan goes on in between.
+        const bool goes_on =
+            next != plan_.moves.end() && IsLegal(at, *next) && !sans.empty();
+        line.push_back(goes_on ? *next++ : Move());
+        at = at.AfterStep(line.back());
       }
       ToldStep step;
       step.move = move;
@@ -336,6 +339,7 @@ class Teller {
       told_.counter.push_back(step);
     }
     counter_sans_ = sans;
+    counter_line_ = LineText(position_, line);
     told_.counter_text =
         std::string(Name(Other(plan_.side))) + " answers " + sans + ".";
     const Claim claim = LineClaim(position_, plan_.side, line);
@@ -351,8 +355,10 @@ class Teller {
                    ? ""
                    : "; " + other + "'s best answer is " + counter_sans_;
       case Standing::kSlow:
-        return ", but " + other + " is faster";
+        return ", but " + other + " is faster" +
+               (counter_sans_.empty() ? "" : " with " + counter_sans_);
       case Standing::kStopped:
+        if (plan_.gain <= 0) return ", but it brings nothing by itself";
         return counter_sans_.empty() ? ", but " + other + " can stop it"
                                      : ", but " + counter_sans_ + " stops it";
       case Standing::kNeeds: {
@@ -363,7 +369,9 @@ class Teller {
         table_.Add(LineClaim(position_, plan_.side,
                              WithPasses(position_, plan_.side, {plan_.needed})),
                    told_.claims);
-        return ", but it needs " + told_.needs;
+        return ", but it needs " + told_.needs +
+               (counter_sans_.empty() ? ""
+                                      : " (at once: " + counter_line_ + ")");
       }
     }
     return "";
@@ -375,12 +383,46 @@ class Teller {
   ClaimTable& table_;
   ToldPlan told_;
   std::string counter_sans_;
+  std::string counter_line_;
 };
 
 }  // namespace
 
 ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table) {
   return Teller(facts, plan, table).Tell();
+}
+
+void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
+                   const Weights& weights, ClaimTable& table, ToldPlan& told) {
+  const Plan& plan = told.plan;
+  const std::vector<Move>& line = plan.if_ignored.line;
+  if (line.empty()) return;
+  const std::string side = Name(plan.side);
+  const std::string if_develops =
+      "If " + std::string(Name(Other(plan.side))) + " just develops, ";
+  std::string text;
+  ClaimRefs refs;
+  if (plan.if_ignored.material > 0) {
+    int moves = 0;
+    Side turn = position.side_to_move();
+    for (std::size_t i = 0; i < line.size(); ++i, turn = Other(turn)) {
+      if (turn == plan.side) ++moves;
+    }
+    text = side + " wins " + GainText(plan.if_ignored.material) + " in " +
+           NumberText(moves) + (moves == 1 ? " move: " : " moves: ") +
+           LineText(position, line) + ".";
+  } else {
+    const auto change =
+        FindChange(position, before, plan.side, line, weights, table);
+    if (!change.has_value()) return;
+    text = side + " gets " + change->phrase + ": " + LineText(position, line) +
+           ".";
+    refs = change->claims;
+  }
+  told.ignored_line = line;
+  told.ignored_text = if_develops + text;
+  told.ignored_claims = refs;
+  table.Add(LineClaim(position, plan.side, line), told.ignored_claims);
 }
 
 }  // namespace assay

@@ -29,7 +29,8 @@ struct ToldPlan {
   std::vector<ToldStep> counter;
   std::string counter_text;
   ClaimRefs counter_claims;
-  std::vector<Move> ignored_line;  // the side's moves, the other passing
+  // The side's moves, the other passing or, where that is proved, developing.
+  std::vector<Move> ignored_line;
   std::string ignored_text;
   ClaimRefs ignored_claims;
   ClaimRefs claims;
@@ -37,6 +38,12 @@ struct ToldPlan {
 
 // The plan is of the position that the facts are about.
 ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table);
+
+// What search found to come of the plan if the other side just develops, in
+// place of what is said of waiting moves; unchanged where nothing was found
+// that can be named. `before` are the reasons of the position, all of them.
+void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
+                   const Weights& weights, ClaimTable& table, ToldPlan& told);
 
 }  // namespace assay
 

@@ -3,7 +3,8 @@
 #include <algorithm>
 
 #include "assay/facts/exchange.h"
-#include "assay/facts/routes.h"
+#include "assay/plans/first_step.h"
+#include "assay/plans/pawn_play.h"
 #include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
 
@@ -16,83 +17,12 @@ namespace {
 constexpr int kKeptPercent = 40;
 constexpr int kPricePercent = 50;
 
-// The capture that the other side begins with on a square; null for none.
-Move CheapestCapture(const Position& position, Square square) {
-  MoveList moves;
-  LegalMoves(position, moves);
-  Move best;
-  int least = 0;
-  for (const Move move : moves) {
-    if (move.to() != square) continue;
-    const PieceKind kind = position.At(move.from()).kind();
-    const int value = kind == PieceKind::kKing ? 10000 : ExchangeValue(kind);
-    if (best.is_null() || value < least) {
-      best = move;
-      least = value;
-    }
-  }
-  return best;
-}
-
-// The capture that makes the losing step lose.
-Move Refutation(const Position& after, Side side) {
-  Square worst = kNoSquare;
-  int most = 0;
-  for (const Square square : Each(after.Pieces(side))) {
-    const int value = ExchangeValueOf(after, square);
-    if (value > most) {
-      most = value;
-      worst = square;
-    }
-  }
-  return worst == kNoSquare ? Move() : CheapestCapture(after, worst);
-}
-
-// An own move that guards where the first step goes and makes it safe.
-Move PreparingMove(const Position& own, Side side, Move first) {
-  MoveList moves;
-  LegalMoves(own, moves);
-  const Centipawns hangs = HangsBefore(own);
-  for (const Move move : moves) {
-    if (move.from() == first.from() || move.to() == first.to()) continue;
-    const Piece piece = own.At(move.from());
-    const Bitboard occupied =
-        (own.Occupied() & ~Bit(move.from()) & ~Bit(first.from())) |
-        Bit(move.to());
-    const Bitboard seen = piece.kind() == PieceKind::kPawn
-                              ? PawnAttacks(side, move.to())
-                              : PieceAttacks(piece.kind(), move.to(), occupied);
-    if (!Contains(seen, first.to())) continue;
-    if (CostOf(own, move, hangs) >= kLosingStep) continue;
-    const Position after = own.After(move);
-    if (after.InCheck()) continue;
-    const Position next = after.AfterPass();
-    if (IsLegal(next, first) && CostOf(next, first) < kLosingStep) return move;
-  }
-  return Move();
-}
-
-// Whether the piece of a one-piece plan still gets to its last square after
-// the answer, one move longer at most.
-bool HasSecondWay(const Position& after, Side side,
-                  const std::vector<Move>& rest) {
-  if (rest.empty()) return false;
-  for (std::size_t i = 1; i < rest.size(); ++i) {
-    if (rest[i].from() != rest[i - 1].to()) return false;
-  }
-  const Square from = rest.front().from();
-  const Piece piece = after.At(from);
-  if (piece.empty() || piece.side() != side ||
-      piece.kind() == PieceKind::kPawn) {
-    return false;
-  }
-  const Facts facts(after);
-  const int most = std::min(static_cast<int>(rest.size()) + 1, kLongestRoute);
-  const Square goal = rest.back().to();
-  if (Reach(facts, from, most).MovesTo(goal) < 0) return false;
-  // The goal itself must not be held against it.
-  return PopCount(after.Attackers(side, goal, after.Occupied())) >=
-         PopCount(after.Attackers(Other(side), goal, after.Occupied()));
+// A blockade that a passed pawn does not wait for comes too late.
+bool IsOvertaken(const Position& here, const Plan& plan, Move stop) {
+  return plan.kind == PlanKind::kPasser &&
+         here.At(stop.from()).kind() == PieceKind::kPawn &&
+         FileOf(stop.from()) == FileOf(plan.moves.back().to()) &&
+         stop.to() == plan.moves.back().to();
 }
 
 class Answers {
@@ -113,6 +43,13 @@ class Answers {
     for (const Move answer : AnswersTo(here, rest, targets)) {
       const Position after = here.After(answer);
       const Centipawns then = Score(after);
+      if (IsOvertaken(here, plan_, answer) && Stopped(after, rest, got, then) &&
+          CostOf(here, answer, hangs) < kLosingStep) {
+        plan_.counter = {answer};
+        plan_.counter_from = plan_.moves.size() - rest.size();
+        plan_.standing = Standing::kSlow;
+        return;
+      }
       // The cheapest is looked for: one that costs more need not be tried.
       if (!stop.is_null() && then >= best) continue;
       if (!Stopped(after, rest, got, then)) continue;
@@ -122,10 +59,12 @@ class Answers {
     }
     if (stop.is_null()) return;
     plan_.counter = {stop};
+    plan_.counter_from = plan_.moves.size() - rest.size();
     const bool cheap = (best - now) * 100 <= plan_.gain * kPricePercent;
     if (draft_.moves.size() >= 2 && cheap &&
         !HasSecondWay(here.After(stop), outlook_.side, rest)) {
-      plan_.standing = Standing::kStopped;
+      plan_.standing =
+          IsOvertaken(here, plan_, stop) ? Standing::kSlow : Standing::kStopped;
     }
   }
 
@@ -156,14 +95,41 @@ class Answers {
 };
 
 // Marks a plan whose first step loses material; false where it does not.
-bool FirstStepLoses(const Position& own, Plan& plan) {
+bool FirstStepLoses(const Outlook& outlook, const Position& own, Plan& plan) {
   const Move first = plan.moves.front();
-  if (CostOf(own, first) < kLosingStep) return false;
-  plan.needed = PreparingMove(own, plan.side, first);
-  plan.standing = plan.needed.is_null() ? Standing::kStopped : Standing::kNeeds;
-  const Move capture = Refutation(own.After(first), plan.side);
-  if (!capture.is_null()) plan.counter = {capture};
+  const Move capture = RefutationOf(own, first);
+  if (capture.is_null()) return false;
+  const std::vector<Move> before =
+      PreparingMoves(own, outlook.weights, first, capture, 1);
+  plan.standing = before.empty() ? Standing::kStopped : Standing::kNeeds;
+  if (!before.empty()) plan.needed = before.front();
+  plan.counter = {capture};
+  plan.counter_from = 1;
   return true;
+}
+
+// Marks a plan that walks a piece to where it is taken: only a pawn may be
+// meant to be.
+bool LaterStepLoses(const Outlook& outlook, Plan& plan) {
+  const std::vector<Centipawns> losses =
+      LossesOf(outlook.position, plan.side, plan.moves);
+  for (std::size_t i = 1; i < losses.size(); ++i) {
+    if (losses[i] < kLosingStep) continue;
+    const auto after =
+        PlayAlone(outlook.position, plan.side,
+                  {plan.moves.begin(),
+                   plan.moves.begin() + static_cast<std::ptrdiff_t>(i) + 1});
+    if (!after.has_value()) return false;
+    const Square goal = plan.moves[i].to();
+    if (after->At(goal).kind() == PieceKind::kPawn) continue;
+    const Move capture = CheapestCapture(*after, goal);
+    if (capture.is_null()) continue;
+    plan.standing = Standing::kStopped;
+    plan.counter = {capture};
+    plan.counter_from = i + 1;
+    return true;
+  }
+  return false;
 }
 
 }  // namespace
@@ -189,7 +155,13 @@ Plan Appraise(const Outlook& outlook, const Draft& draft) {
     plan.standing = Standing::kStopped;
     return plan;
   }
-  if (FirstStepLoses(*own, plan) || plan.gain <= 0) return plan;
+  if (FirstStepLoses(outlook, *own, plan)) return plan;
+  if (plan.gain <= 0) {
+    // What brings nothing if nobody answers is not in time for anything.
+    plan.standing = Standing::kStopped;
+    return plan;
+  }
+  if (LaterStepLoses(outlook, plan)) return plan;
   Answers answers(outlook, draft, plan);
   if (outlook.position.side_to_move() != outlook.side) {
     answers.Find(outlook.position, plan.moves, 0);

@@ -123,7 +123,10 @@ void BestDrafts::Offer(Draft draft, Centipawns least) {
   const std::optional<Centipawns> gain = GainAlone(outlook_, draft.moves);
   if (!gain.has_value() || *gain + draft.promise < least) return;
   draft.promise = std::min(draft.promise, kMostInAll - *gain);
-  if (!FirstStepIsSound(outlook_, draft.moves.front())) return;
+  if (!FirstStepIsSound(outlook_, draft.moves.front())) {
+    if (outlook_.refused != nullptr) outlook_.refused->push_back(draft);
+    return;
+  }
   const double worth = Discounted(*gain + draft.promise, draft.moves.size());
   const auto place = std::find_if(
       ranked_.begin(), ranked_.end(),

@@ -21,6 +21,9 @@ struct Outlook {
   const Facts& facts;  // of the position
   const Weights& weights;
   Side side;  // whose plans are looked for; it need not be to move
+  // Where drafts go that are refused for their first step alone: what it needs
+  // may be worth saying. Null: nowhere.
+  std::vector<Draft>* refused = nullptr;
 
   Side enemy() const { return Other(side); }
 };

@@ -130,10 +130,15 @@ void Shortlist::Offer(const Outlook& outlook, Draft draft, Centipawns value) {
     return rated.worth != worth ? rated.worth > worth : rated.order <= order;
   };
   if (rated_.size() == most_ && is_better(rated_.back())) return;
-  if (!AreSound(outlook, draft.moves)) return;
+  const bool sound = AreSound(outlook, draft.moves);
+  if (!sound && outlook.refused == nullptr) return;
   const std::optional<Centipawns> gain = GainAlone(outlook, draft.moves);
   if (!gain.has_value()) return;
   draft.promise = value - *gain;
+  if (!sound) {
+    outlook.refused->push_back(std::move(draft));
+    return;
+  }
   auto place = rated_.begin();
   while (place != rated_.end() && is_better(*place)) ++place;
   rated_.insert(place, Rated{worth, order, std::move(draft)});

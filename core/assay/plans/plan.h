@@ -54,6 +54,16 @@ struct Draft {
 
 enum class Standing : std::uint8_t { kInTime, kSlow, kStopped, kNeeds };
 
+// What search found to come of a plan that the opponent does nothing about: it
+// goes through against waiting moves and against natural developing ones.
+struct IfIgnored {
+  // Both sides' moves; the opponent develops. A null move waits.
+  std::vector<Move> line;
+  // What the line wins, by exchange values; 0 where it wins no material for
+  // good.
+  int material = 0;
+};
+
 struct Plan {
   Side side = Side::kWhite;
   PlanKind kind = PlanKind::kRegroup;
@@ -64,9 +74,11 @@ struct Plan {
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found
-  // It comes after the plan's first move even where the opponent is to move.
-  bool counter_after_first = false;
+  // How many of the plan's moves are made before the counter's first; one more
+  // is made before each that follows it.
+  std::size_t counter_from = 0;
   Proof proof;  // of its first move; its line is empty where none was made
+  IfIgnored if_ignored;  // its line is empty where nothing was proved
   std::vector<Claim> claims;
   PawnStructure taught = PawnStructure::kNone;  // as in Draft
 

@@ -8,12 +8,14 @@
 
 #include "assay/facts/facts.h"
 #include "assay/plans/plan.h"
+#include "assay/plans/race.h"
 #include "assay/proof/questions.h"
 
 namespace assay {
 
 struct Plans {
   std::array<std::vector<Plan>, 2> of;  // by Index(side), best first
+  Race race;                            // between the plans that are in time
 
   const std::vector<Plan>& Of(Side side) const { return of[Index(side)]; }
 };
@@ -25,9 +27,9 @@ inline constexpr Centipawns kLeastWorth = 15;
 // for a side that would need a pass in check, nor in a finished game.
 Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most);
 
-// Searches each plan's first step: one that loses material to the best reply is
-// stopped, whatever counting said. `best` is the proof of the position; the
-// nodes are shared out evenly. Plans are ranked anew.
+// Searches each plan (ProvePlan, prove_plan.h), then what comes of the best
+// ones in time if they are ignored. `best` is the proof of the position; the
+// nodes are shared out among the plans. Plans are ranked and compared anew.
 void ProvePlans(const Position& position, const Proof& best,
                 const Inquiry& inquiry, Plans& plans);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "assay/facts/claim_makers.h"
 #include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
 
@@ -79,7 +80,95 @@ void Apply(const std::vector<Verdict>& verdicts, std::vector<Plan>& plans) {
   }
 }
 
+// Less material than this is not worth a word about compensation: a pawn.
+constexpr int kLeastDeficit = 100;
+
+std::optional<std::size_t> PlaceOf(const std::vector<Plan>& plans,
+                                   const Plan* plan) {
+  if (plan == nullptr) return std::nullopt;
+  return static_cast<std::size_t>(plan - plans.data());
+}
+
+// A plan that is overtaken by one that is half as big again comes second.
+bool Outruns(const Plan& plan, int plies, const Plan& other, int other_plies) {
+  return plies < other_plies && 2 * plan.gain >= 3 * other.gain;
+}
+
+// A move of the side to move that stops the rival: its own plan's, one that
+// was found as the rival's stop, or a restraint.
+Move StopAmong(const Outlook& outlook, const std::vector<Plan>& plans,
+               const Plan& rival) {
+  for (const Plan& plan : plans) {
+    if (plan.standing != Standing::kInTime) continue;
+    if (Answers(outlook, plan, rival)) return plan.moves.front();
+  }
+  if (rival.counter_from == 0 && rival.counter.size() == 1) {
+    return rival.counter.front();
+  }
+  return Move();
+}
+
+void FindStart(const Outlook& mover, const std::vector<Plan>& plans,
+               const Plan* own, const Plan* rival, Race& race) {
+  if (rival == nullptr) {
+    if (own == nullptr) return;
+    race.start = Start::kOwnPlan;
+    race.first = own->moves.front();
+    return;
+  }
+  const int own_plies = race.plies[Index(mover.side)];
+  const int rival_plies = race.plies[Index(mover.enemy())];
+  const bool behind =
+      own == nullptr || Outruns(*rival, rival_plies, *own, own_plies);
+  if (own != nullptr && Answers(mover, *own, *rival)) {
+    race.start = Start::kBoth;
+    race.first = own->moves.front();
+    return;
+  }
+  const Move stop = behind ? StopAmong(mover, plans, *rival) : Move();
+  if (!stop.is_null()) {
+    race.start = Start::kStopping;
+    race.first = stop;
+  } else if (own != nullptr) {
+    race.start = Start::kOwnPlan;
+    race.first = own->moves.front();
+  }
+}
+
 }  // namespace
+
+Race FindRace(const Outlook& white, const Outlook& black,
+              const std::vector<Plan>& whites,
+              const std::vector<Plan>& blacks) {
+  Race race;
+  const Outlook* outlooks[] = {&white, &black};
+  const std::vector<Plan>* plans[] = {&whites, &blacks};
+  const Plan* runners[] = {Rival(whites), Rival(blacks)};
+  for (const Side side : kSides) {
+    const int i = Index(side);
+    race.runner[i] = PlaceOf(*plans[i], runners[i]);
+    if (runners[i] != nullptr) {
+      race.plies[i] = Plies(*outlooks[i], *runners[i]);
+    }
+  }
+  for (const Side side : kSides) {
+    const int i = Index(side);
+    const int j = Index(Other(side));
+    if (runners[i] == nullptr) continue;
+    if (runners[j] == nullptr || race.plies[i] < race.plies[j]) {
+      race.faster = side;
+    }
+    const bool behind = MaterialBalance(white.position, side) <= -kLeastDeficit;
+    const bool overtaken =
+        runners[j] != nullptr &&
+        Outruns(*runners[j], race.plies[j], *runners[i], race.plies[i]);
+    if (behind && !overtaken) race.compensated = side;
+  }
+  const int mover = Index(white.position.side_to_move());
+  FindStart(*outlooks[mover], *plans[mover], runners[mover], runners[1 - mover],
+            race);
+  return race;
+}
 
 void Compare(const Outlook& white, const Outlook& black,
              std::vector<Plan>& whites, std::vector<Plan>& blacks) {

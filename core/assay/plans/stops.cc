@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "assay/facts/exchange.h"
+#include "assay/facts/routes.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
@@ -116,6 +117,27 @@ std::vector<Move> AnswersTo(const Position& position,
     answers.push_back(move);
   }
   return answers;
+}
+
+bool HasSecondWay(const Position& after, Side side,
+                  const std::vector<Move>& rest) {
+  if (rest.empty()) return false;
+  for (std::size_t i = 1; i < rest.size(); ++i) {
+    if (rest[i].from() != rest[i - 1].to()) return false;
+  }
+  const Square from = rest.front().from();
+  const Piece piece = after.At(from);
+  if (piece.empty() || piece.side() != side ||
+      piece.kind() == PieceKind::kPawn) {
+    return false;
+  }
+  const Facts facts(after);
+  const int most = std::min(static_cast<int>(rest.size()) + 1, kLongestRoute);
+  const Square goal = rest.back().to();
+  if (Reach(facts, from, most).MovesTo(goal) < 0) return false;
+  // The goal itself must not be held against it.
+  return PopCount(after.Attackers(side, goal, after.Occupied())) >=
+         PopCount(after.Attackers(Other(side), goal, after.Occupied()));
 }
 
 }  // namespace assay

@@ -44,6 +44,11 @@ Square FailsAt(const Position& position, Side side,
 std::vector<Move> AnswersTo(const Position& position,
                             const std::vector<Move>& plan, Bitboard targets);
 
+// Whether the piece of a one-piece plan still gets to its last square after
+// the answer, one move longer at most.
+bool HasSecondWay(const Position& after, Side side,
+                  const std::vector<Move>& rest);
+
 }  // namespace assay
 
 #endif  // ASSAY_PLANS_STOPS_H_

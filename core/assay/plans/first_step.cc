@@ -1,0 +1,183 @@
+#include "assay/plans/first_step.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "assay/facts/exchange.h"
+#include "assay/plans/stops.h"
+#include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
+
+namespace assay {
+namespace {
+
+// Captures in a row that are counted. Longer runs are rare, and nobody plans
+// by them.
+constexpr int kMostCaptures = 6;
+
+constexpr int kPromotionGain = 975 - 100;
+
+// What the move takes, and what a promotion adds; -1 for what is no capture,
+// and for promotions to less than a queen.
+int Taken(const Position& position, Move move) {
+  if (move.is_promotion() && move.promotion() != PieceKind::kQueen) return -1;
+  if (move.type() == Move::Type::kEnPassant) {
+    return ExchangeValue(PieceKind::kPawn);
+  }
+  const Piece there = position.At(move.to());
+  if (there.empty() || move.type() == Move::Type::kCastling) return -1;
+  return ExchangeValue(there.kind()) +
+         (move.is_promotion() ? kPromotionGain : 0);
+}
+
+// Whether captures win at least so much for the side to move. A capture of
+// less than that cannot: the other side may stop.
+bool CapturesWin(const Position& position, int least, int depth) {
+  if (least <= 0) return true;
+  if (depth == 0) return false;
+  MoveList moves;
+  LegalMoves(position, moves);
+  for (const Move move : moves) {
+    const int taken = Taken(position, move);
+    if (taken < least) continue;
+    if (!CapturesWin(position.After(move), taken - least + 1, depth - 1)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+// The capture that wins what hangs most, by exchange values.
+Move CaptureOfWorst(const Position& after, Side side) {
+  Square worst = kNoSquare;
+  int most = 0;
+  for (const Square square : Each(after.Pieces(side))) {
+    const int value = ExchangeValueOf(after, square);
+    if (value > most || (value == most && value > 0 &&
+                         Relative(side, square) < Relative(side, worst))) {
+      most = value;
+      worst = square;
+    }
+  }
+  if (worst == kNoSquare) return Move();
+  MoveList moves;
+  LegalMoves(after, moves);
+  Move best;
+  int least = 0;
+  for (const Move move : moves) {
+    if (move.to() != worst) continue;
+    const PieceKind kind = after.At(move.from()).kind();
+    const int value = kind == PieceKind::kKing ? 10000 : ExchangeValue(kind);
+    if (best.is_null() || value < least) {
+      best = move;
+      least = value;
+    }
+  }
+  return best;
+}
+
+Bitboard SeenFrom(Piece piece, Square square, Bitboard occupied) {
+  return piece.kind() == PieceKind::kPawn
+             ? PawnAttacks(piece.side(), square)
+             : PieceAttacks(piece.kind(), square, occupied);
+}
+
+}  // namespace
+
+Move WinningCapture(const Position& position, int least) {
+  const Side side = position.side_to_move();
+  MoveList moves;
+  LegalMoves(position, moves);
+  // The most taken by the least; of equals the same one for either side.
+  using Order = std::tuple<int, int, Square, Square>;
+  Move best;
+  Order best_order;
+  for (const Move move : moves) {
+    const int taken = Taken(position, move);
+    if (taken < least) continue;
+    const Order order{-taken, ExchangeValue(position.At(move.from()).kind()),
+                      Relative(side, move.from()), Relative(side, move.to())};
+    if (!best.is_null() && best_order < order) continue;
+    if (!CapturesWin(position.After(move), taken - least + 1,
+                     kMostCaptures - 1)) {
+      best = move;
+      best_order = order;
+    }
+  }
+  return best;
+}
+
+Move RefutationOf(const Position& own, Move step) {
+  const Side side = own.side_to_move();
+  const Position after = own.After(step);
+  const int least = std::max(0, Taken(own, step)) + kLosingStep;
+  const Move capture = WinningCapture(after, least);
+  if (CostOf(own, step) >= kLosingStep) {
+    return capture.is_null() ? CaptureOfWorst(after, side) : capture;
+  }
+  if (capture.is_null()) return capture;
+  // What falls anyway is not the step's doing.
+  const bool anyway =
+      own.InCheck() || !WinningCapture(own.AfterPass(), kLosingStep).is_null();
+  return anyway ? Move() : capture;
+}
+
+std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
+                                 Move step, Move refutation, std::size_t most) {
+  const Side side = own.side_to_move();
+  const Bitboard occupied = own.Occupied();
+  // What may want a guard: where the step goes, what it guarded, what falls.
+  Bitboard in_need =
+      Bit(step.to()) |
+      (SeenFrom(own.At(step.from()), step.from(), occupied) & own.Pieces(side));
+  Bitboard lines = 0;
+  if (!refutation.is_null()) {
+    in_need |= Bit(refutation.to());
+    lines = Between(refutation.from(), refutation.to());
+  }
+  const Centipawns hangs = HangsBefore(own);
+  struct Rated {
+    Move move;
+    Centipawns score;
+  };
+  std::vector<Rated> rated;
+  MoveList moves;
+  LegalMoves(own, moves);
+  for (const Move move : moves) {
+    if (move.from() == step.from() || move.to() == step.to()) continue;
+    if (!own.At(move.to()).empty() || move.is_promotion() ||
+        move.type() == Move::Type::kEnPassant) {
+      continue;
+    }
+    const Bitboard then =
+        (occupied & ~Bit(move.from()) & ~Bit(step.from())) | Bit(move.to());
+    const bool bears =
+        (SeenFrom(own.At(move.from()), move.to(), then) & in_need) != 0 ||
+        Contains(in_need, move.from()) || Contains(lines, move.to()) ||
+        move.type() == Move::Type::kCastling;
+    if (!bears) continue;
+    const Position after = own.After(move);
+    if (after.InCheck()) continue;
+    const Position next = after.AfterPass();
+    if (!IsLegal(next, step) || CostOf(next, step) >= kLosingStep) continue;
+    if (CostOf(own, move, hangs) >= kLosingStep) continue;
+    if (!RefutationOf(next, step).is_null()) continue;
+    if (!RefutationOf(own, move).is_null()) continue;
+    rated.push_back({move, Sign(side) * ScoreOf(after, weights)});
+  }
+  std::sort(rated.begin(), rated.end(), [side](const Rated& a, const Rated& b) {
+    const auto order = [side](const Rated& one) {
+      return std::tuple(-one.score, Relative(side, one.move.from()),
+                        Relative(side, one.move.to()));
+    };
+    return order(a) < order(b);
+  });
+  std::vector<Move> best;
+  for (const Rated& one : rated) {
+    if (best.size() == most) break;
+    best.push_back(one.move);
+  }
+  return best;
+}
+
+}  // namespace assay

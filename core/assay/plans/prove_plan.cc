@@ -1,0 +1,355 @@
+#include "assay/plans/prove_plan.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "assay/facts/claim_makers.h"
+#include "assay/plans/first_step.h"
+#include "assay/plans/stops.h"
+#include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
+
+namespace assay {
+namespace {
+
+// A plan of one move that leaves its side this much worse has not worked. Own
+// reasoning: a fifth of a pawn is more than what one search and the next
+// differ by in a quiet position.
+constexpr Centipawns kBringsNothing = 20;
+
+// Preparing moves that are tried before the plan is given up.
+constexpr std::size_t kMostPreparing = 3;
+
+// Steps after the first that are searched.
+constexpr std::size_t kMostLaterSteps = 2;
+
+// What the side loses by the proof's line, which starts at the position.
+Centipawns LossIn(const Position& position, Side side, const Proof& proof) {
+  const auto win = WinOf(position, Other(side), proof);
+  if (!win.has_value()) return 0;
+  return win->mates() ? kMateScore : win->spoils->gain;
+}
+
+class Prover {
+ public:
+  Prover(const Position& position, const Proof& best, const Inquiry& inquiry,
+         Plan& plan)
+      : position_(position),
+        own_(position.side_to_move() == plan.side ? position
+                                                  : position.AfterPass()),
+        best_(best),
+        inquiry_(inquiry),
+        plan_(plan),
+        to_move_(position.side_to_move() == plan.side) {}
+
+  void Run() {
+    const Move first = plan_.moves.front();
+    const bool is_best =
+        to_move_ && !best_.line.empty() && best_.line.front() == first;
+    plan_.proof = is_best ? best_ : ProveMove(own_, first, Part(2, 3));
+    const Proof proof = plan_.proof;
+    if (!to_move_) plan_.proof.line.insert(plan_.proof.line.begin(), Move());
+    if (proof.line.size() < 2) return;  // it mates or is a draw at once
+    if (Collapses(proof)) {
+      if (FallsAnyway(proof)) {
+        ComesTooLate(proof.line[1]);
+      } else {
+        StopOrPrepare(proof);
+      }
+    } else if (plan_.standing == Standing::kNeeds && !StillLoses()) {
+      // Search sees an answer to what counting was afraid of.
+      plan_.standing = Standing::kInTime;
+      plan_.needed = Move();
+      plan_.counter.clear();
+    }
+    if (plan_.standing == Standing::kInTime) SearchOn(proof.line[1]);
+  }
+
+ private:
+  Inquiry Part(std::uint64_t share, std::uint64_t of) const {
+    Inquiry part = inquiry_;
+    part.nodes = std::max<std::uint64_t>(1, inquiry_.nodes * share / of);
+    return part;
+  }
+
+  // Whether the first step loses material, or a pawn's worth in all.
+  bool Collapses(const Proof& proof) const {
+    if (LossIn(own_, plan_.side, proof) >= kLosesMaterial) return true;
+    const Centipawns lost = Counted() - ScoreFor(proof, plan_.side);
+    if (lost >= kLosesMaterial) return true;
+    // A plan of one move is carried out by then, and has to have brought
+    // something unless nothing else does either.
+    return plan_.tempi() == 1 && to_move_ && lost >= kBringsNothing &&
+           ScoreFor(best_, plan_.side) - ScoreFor(proof, plan_.side) >=
+               2 * kBringsNothing;
+  }
+
+  Centipawns Counted() const {
+    return Sign(plan_.side) * ScoreOf(position_, inquiry_.weights);
+  }
+
+  // What falls anyway is not the plan's doing.
+  bool FallsAnyway(const Proof& proof) const {
+    if (LossIn(position_, plan_.side, best_) >= kLosesMaterial) {
+      return !to_move_ ||
+             ScoreFor(best_, plan_.side) - ScoreFor(proof, plan_.side) <
+                 kLosesMaterial;
+    }
+    return LossIn(own_, plan_.side, proof) < kLosesMaterial && to_move_ &&
+           Counted() - ScoreFor(best_, plan_.side) >= kLosesMaterial;
+  }
+
+  // Whether the capture that counting was afraid of wins material after all,
+  // though something else may be better still.
+  bool StillLoses() const {
+    if (plan_.counter.empty()) return false;
+    const Position after = own_.After(plan_.moves.front());
+    const Move capture = plan_.counter.front();
+    if (!IsLegal(after, capture)) return false;
+    const Proof proof = ProveMove(after, capture, Part(1, 6));
+    return LossIn(after, plan_.side, proof) >= kLosesMaterial;
+  }
+
+  void Counter(const std::vector<Move>& replies) {
+    plan_.counter = replies;
+    plan_.counter_from = 1;
+  }
+
+  void ComesTooLate(Move reply) {
+    if (plan_.standing == Standing::kStopped) return;
+    plan_.standing = Standing::kSlow;
+    plan_.needed = Move();
+    Counter({reply});
+  }
+
+  void StopOrPrepare(const Proof& proof) {
+    const Move first = plan_.moves.front();
+    const Move reply = proof.line[1];
+    std::vector<Move> tries =
+        PreparingMoves(own_, inquiry_.weights, first, reply, kMostPreparing);
+    if (!plan_.needed.is_null()) {
+      tries.erase(std::remove(tries.begin(), tries.end(), plan_.needed),
+                  tries.end());
+      tries.insert(tries.begin(), plan_.needed);
+    }
+    if (tries.size() > kMostPreparing) tries.resize(kMostPreparing);
+    Counter({reply});
+    plan_.needed = Move();
+    plan_.standing = Standing::kStopped;
+    for (const Move move : tries) {
+      if (!Prepares(move)) continue;
+      plan_.needed = move;
+      plan_.standing = Standing::kNeeds;
+      return;
+    }
+  }
+
+  // Whether the plan's first step holds once the move has been made.
+  bool Prepares(Move move) const {
+    const Proof alone = ProveMove(own_, move, Part(1, 6));
+    if (LossIn(own_, plan_.side, alone) >= kLosesMaterial) return false;
+    const Position after = own_.After(move);
+    if (after.InCheck()) return false;
+    const Position next = after.AfterPass();
+    if (!IsLegal(next, plan_.moves.front())) return false;
+    const Proof then = ProveMove(next, plan_.moves.front(), Part(1, 6));
+    return LossIn(next, plan_.side, then) < kLosesMaterial;
+  }
+
+  // The steps after the first, each against the best reply to the one before.
+  void SearchOn(Move reply) {
+    const int before = MaterialBalance(own_, plan_.side);
+    std::vector<Move> replies;
+    Position at = own_.After(plan_.moves.front());
+    const std::size_t most = std::min(plan_.moves.size(), kMostLaterSteps + 1);
+    for (std::size_t i = 1; i < most; ++i) {
+      replies.push_back(reply);
+      at = at.After(reply);
+      const Move step = plan_.moves[i];
+      if (!IsLegal(at, step)) {
+        // An answer that is check, or that a detour goes round, only delays.
+        const std::vector<Move> rest(
+            plan_.moves.begin() + static_cast<std::ptrdiff_t>(i),
+            plan_.moves.end());
+        if (at.InCheck() || HasSecondWay(at, plan_.side, rest)) return;
+        return StopBy(replies);
+      }
+      const int won = MaterialBalance(at, plan_.side) - before;
+      const Proof proof = ProveMove(at, step, Part(1, 6));
+      const Centipawns lost = LossIn(at, plan_.side, proof) - won;
+      if (lost >= kLosesMaterial) {
+        // What the reply threatens can be met first.
+        if (at.InCheck()) return;
+        const Proof waits = ProveMove(at, Move(), Part(1, 6));
+        const Centipawns waiting = LossIn(at, plan_.side, waits) - won;
+        if (2 * waiting >= lost) return;
+        return StopBy(replies);
+      }
+      if (proof.line.size() < 2) return;
+      reply = proof.line[1];
+      at = at.After(step);
+    }
+  }
+
+  void StopBy(const std::vector<Move>& replies) {
+    plan_.standing = Standing::kStopped;
+    Counter(replies);
+  }
+
+  const Position& position_;
+  const Position own_;
+  const Proof& best_;
+  const Inquiry& inquiry_;
+  Plan& plan_;
+  const bool to_move_;
+};
+
+// What a natural move is, the most natural first.
+int Naturalness(const Position& position, Move move) {
+  const Side side = position.side_to_move();
+  if (move.type() == Move::Type::kCastling) return 0;
+  const PieceKind kind = position.At(move.from()).kind();
+  const bool from_home = RelativeRank(side, move.from()) == 0;
+  if (kind == PieceKind::kKnight || kind == PieceKind::kBishop) {
+    return from_home ? 0 : 2;
+  }
+  if (kind == PieceKind::kRook || kind == PieceKind::kQueen) {
+    return from_home && RelativeRank(side, move.to()) <= 1 ? 1 : 2;
+  }
+  return kind == PieceKind::kPawn ? 3 : 4;
+}
+
+// A natural move of the side to move that has nothing to do with the plan of
+// the other side, and loses nothing; null where there is none.
+Move DevelopingMove(const Position& position, const Weights& weights,
+                    const std::vector<Move>& rest, Bitboard targets) {
+  const std::vector<Move> answers = AnswersTo(position, rest, targets);
+  const Side side = position.side_to_move();
+  const Centipawns hangs = HangsBefore(position);
+  MoveList moves;
+  LegalMoves(position, moves);
+  Move best;
+  std::tuple<int, Centipawns, Square, Square> least;
+  for (const Move move : moves) {
+    if (!position.At(move.to()).empty() || move.is_promotion() ||
+        move.type() == Move::Type::kEnPassant) {
+      continue;
+    }
+    if (std::count(answers.begin(), answers.end(), move) > 0) continue;
+    const Position after = position.After(move);
+    if (after.InCheck()) continue;
+    const std::tuple order{
+        Naturalness(position, move), -Sign(side) * ScoreOf(after, weights),
+        Relative(side, move.from()), Relative(side, move.to())};
+    if (!best.is_null() && least < order) continue;
+    if (CostOf(position, move, hangs) >= kLosingStep) continue;
+    best = move;
+    least = order;
+  }
+  return best;
+}
+
+// Plays the plan against an opponent who does nothing about it.
+class Ignoring {
+ public:
+  Ignoring(const Position& position, const Inquiry& inquiry, const Plan& plan)
+      : position_(position), inquiry_(inquiry), plan_(plan) {
+    inquiry_.nodes =
+        std::max<std::uint64_t>(1, inquiry.nodes / (2 * plan.moves.size() + 4));
+  }
+
+  // None where a step fails or the end is no better than the start.
+  std::optional<IfIgnored> Play(bool develops) {
+    IfIgnored ignored;
+    Position at = position_;
+    std::size_t next = 0;
+    while (next < plan_.moves.size()) {
+      if (at.side_to_move() != plan_.side) {
+        if (!Ignore(develops, next, at, ignored.line)) return std::nullopt;
+        continue;
+      }
+      const Move step = plan_.moves[next++];
+      if (!IsLegal(at, step)) return std::nullopt;
+      const int won = Balance(at);
+      const Proof proof = ProveMove(at, step, inquiry_);
+      if (LossIn(at, plan_.side, proof) - won >= kLosesMaterial) {
+        return std::nullopt;
+      }
+      ignored.line.push_back(step);
+      at = at.After(step);
+    }
+    if (!Ignore(develops, next, at, ignored.line)) {
+      return at.InCheck() ? std::optional(ignored) : std::nullopt;
+    }
+    Harvest(at, ignored);
+    if (ignored.material == 0) ignored.line.pop_back();
+    return ignored;
+  }
+
+ private:
+  int Balance(const Position& at) const {
+    return MaterialBalance(at, plan_.side) -
+           MaterialBalance(position_, plan_.side);
+  }
+
+  bool Ignore(bool develops, std::size_t next, Position& at,
+              std::vector<Move>& line) const {
+    if (at.InCheck()) return false;
+    Move move;
+    if (develops) {
+      // Once all is played, what it aims at is still left alone.
+      const std::size_t from = std::min(next, plan_.moves.size() - 1);
+      const std::vector<Move> rest(
+          plan_.moves.begin() + static_cast<std::ptrdiff_t>(from),
+          plan_.moves.end());
+      move = DevelopingMove(at, inquiry_.weights, rest, plan_.targets.ToSet());
+      if (move.is_null()) return false;
+    }
+    line.push_back(move);
+    at = at.AfterStep(move);
+    return HasLegalMove(at);
+  }
+
+  // What the side wins now, by search.
+  void Harvest(const Position& at, IfIgnored& ignored) const {
+    const Proof proof = Prove(at, inquiry_);
+    const auto win = WinOf(at, plan_.side, proof);
+    if (!win.has_value() || win->mates()) return;
+    std::vector<Move> line = proof.line;
+    line.resize(std::min(line.size(), win->spoils->shown_plies));
+    const int won = Balance(AfterLine(at, line));
+    if (won < kLosesMaterial) return;
+    ignored.material = won;
+    ignored.line.insert(ignored.line.end(), line.begin(), line.end());
+  }
+
+  const Position& position_;
+  Inquiry inquiry_;
+  const Plan& plan_;
+};
+
+}  // namespace
+
+void ProvePlan(const Position& position, const Proof& best,
+               const Inquiry& inquiry, Plan& plan) {
+  Prover(position, best, inquiry, plan).Run();
+}
+
+void ProveIfIgnored(const Position& position, const Proof& best,
+                    const Inquiry& inquiry, Plan& plan) {
+  Inquiry half = inquiry;
+  half.nodes = inquiry.nodes / 2;
+  Ignoring ignoring(position, half, plan);
+  const auto waits = ignoring.Play(false);
+  if (!waits.has_value()) return;
+  auto develops = ignoring.Play(true);
+  if (!develops.has_value()) return;
+  // What falls without the plan is not its gain.
+  const bool already = LossIn(position, Other(plan.side), best) > 0;
+  if (waits->material == 0 || already) {
+    if (develops->material > 0) return;
+  }
+  plan.if_ignored = *std::move(develops);
+}
+
+}  // namespace assay

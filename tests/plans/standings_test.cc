@@ -1,0 +1,170 @@
+// Plans that fail, on positions of our own in structures that handbooks treat
+// (tests/plans/handbook_fails.tsv names the sources): asked about exactly these
+// moves, the planner has to say that they fail, and how.
+#include <gtest/gtest.h>
+
+#include <string>
+
+#include "assay/notation/fen.h"
+#include "assay/notation/san.h"
+#include "assay/plans/judge.h"
+#include "assay/plans/planner.h"
+#include "assay/rules/movegen.h"
+#include "tests/plans/handbook_rows.h"
+#include "tests/support/printers.h"
+
+namespace assay {
+namespace {
+
+using testing_support::HandbookRow;
+
+constexpr std::size_t kStanding = 6;
+constexpr std::size_t kLine = 7;
+
+const Weights& DefaultWeights() {
+  static const auto& weights = *new Weights();
+  return weights;
+}
+
+const char* Text(Standing standing) {
+  switch (standing) {
+    case Standing::kInTime:
+      return "in_time";
+    case Standing::kSlow:
+      return "slow";
+    case Standing::kStopped:
+      return "stopped";
+    case Standing::kNeeds:
+      break;
+  }
+  return "needs";
+}
+
+// The first move of the row's line; null where it gives none.
+Move FirstOfLine(const HandbookRow& row, const Position& position) {
+  if (row.cells[kLine] == "-") return Move();
+  const Position own = *WithTurn(position, row.side());
+  const std::string san = testing_support::Split(row.cells[kLine], ' ')[0];
+  return *ParseSan(own, san);
+}
+
+// Adds so many moves, by way of safe squares, of the piece on the square that
+// bring it to the goal, with `first`, if any, the first.
+bool Walk(const Position& position, Side side, Move first, Square goal,
+          std::size_t most, std::vector<Move>& moves, Square from) {
+  if (most == 0) return from == goal;
+  MoveList legal;
+  LegalMoves(*WithTurn(position, side), legal);
+  for (const Move move : legal) {
+    if (move.from() != from || !position.At(move.to()).empty()) continue;
+    if (!first.is_null() && move != first) continue;
+    const auto after = PlayAlone(position, side, {move});
+    if (most > 1 && !StandsSafely(*after, move.to())) continue;
+    moves.push_back(move);
+    if (Walk(*after, side, Move(), goal, most - 1, moves, move.to())) {
+      return true;
+    }
+    moves.pop_back();
+  }
+  return false;
+}
+
+// The moves that the row's key names: pawns "b2-b4", routes "Nd2>f5" (by way of
+// the line's first move, where there is one), trades and rooks by that move.
+std::vector<Move> MovesOf(const HandbookRow& row, const Position& position) {
+  const std::string& key = row.cells[5];
+  const Move first = FirstOfLine(row, position);
+  const std::vector<Square> squares = testing_support::SquaresOf(key);
+  std::vector<Move> moves;
+  if (key.find('-') != std::string::npos) {
+    Position at = position;
+    for (std::size_t i = 0; i + 1 < squares.size(); i += 2) {
+      moves.push_back(FindMove(at, row.side(), squares[i], squares[i + 1]));
+      at = *PlayAlone(at, row.side(), {moves.back()});
+    }
+    return moves;
+  }
+  if (key.find('*') != std::string::npos) return {first};
+  for (std::size_t most = 1; most <= 3; ++most) {
+    if (Walk(position, row.side(), first, squares[1], most, moves,
+             squares[0])) {
+      return moves;
+    }
+  }
+  return {};
+}
+
+struct Count {
+  int right = 0;
+  int in_time = 0;
+};
+
+Count CountAll(std::uint64_t nodes) {
+  Count count;
+  for (const HandbookRow& row : testing_support::ReadRows(
+           std::string(ASSAY_PLANS_DIR) + "/handbook_fails.tsv")) {
+    const Position position = *PositionFromFen(row.fen());
+    const Facts facts(position);
+    const Outlook outlook{position, facts, DefaultWeights(), row.side()};
+    Draft draft;
+    for (int kind = 0; kind < kPlanKinds; ++kind) {
+      if (row.cells[4] == Name(static_cast<PlanKind>(kind))) {
+        draft.kind = static_cast<PlanKind>(kind);
+      }
+    }
+    draft.moves = MovesOf(row, position);
+    if (draft.moves.empty()) {
+      ADD_FAILURE() << row.name() << ": no moves";
+      continue;
+    }
+    draft.targets = {draft.moves.back().to()};
+    // What the trade makes of it: the rows say that it is taught.
+    draft.promise = 50;
+    const Plan plan =
+        JudgePlan(outlook, draft, {DefaultWeights(), nodes, nullptr});
+    if (plan.standing == Standing::kInTime) ++count.in_time;
+    if (Text(plan.standing) == row.cells[kStanding]) {
+      ++count.right;
+    } else {
+      std::printf(
+          "%s: %s, not %s; gain %d, counter %s\n", row.name().c_str(),
+          Text(plan.standing), row.cells[kStanding].c_str(), plan.gain,
+          plan.counter.empty() ? "-" : ToString(plan.counter[0].to()).c_str());
+    }
+  }
+  return count;
+}
+
+TEST(Standings, AreThoseOfTheRowsByCounting) {
+  const Count count = CountAll(0);
+  std::printf("%d right, %d in time\n", count.right, count.in_time);
+  EXPECT_GE(count.right, 20);
+}
+
+TEST(Standings, AreThoseOfTheRowsWhenProved) {
+  const Count count = CountAll(kDefaultProofNodes);
+  std::printf("%d right, %d in time\n", count.right, count.in_time);
+  EXPECT_GE(count.right, 20);
+  EXPECT_EQ(count.in_time, 0);
+}
+
+// What is offered by itself is told as it stands, too: with the nodes that an
+// explanation spends on plans.
+TEST(Standings, OfPlansOfferedAreNeverInTime) {
+  const Inquiry inquiry{DefaultWeights(), kDefaultProofNodes / 8, nullptr};
+  for (const HandbookRow& row : testing_support::ReadRows(
+           std::string(ASSAY_PLANS_DIR) + "/handbook_fails.tsv")) {
+    const Position position = *PositionFromFen(row.fen());
+    Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
+    const Proof best = Prove(position, {DefaultWeights(), 12000, nullptr});
+    ProvePlans(position, best, inquiry, plans);
+    const std::vector<Move> moves = MovesOf(row, position);
+    for (const Plan& plan : plans.Of(row.side())) {
+      if (plan.moves != moves) continue;
+      EXPECT_EQ(Text(plan.standing), row.cells[kStanding]) << row.name();
+    }
+  }
+}
+
+}  // namespace
+}  // namespace assay
