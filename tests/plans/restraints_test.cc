@@ -62,6 +62,10 @@ TEST(Restraints, SilentWhereNothingStopsIt) {
 TEST(Restraints, SilentWhereTheStopLosesThePawn) {
   Expect("Kg1 b2 h2 v Kg8 Nf6 a5 c7", "");
 }
+TEST(Restraints, SilentWhereTheStopLosesThePawnBesideMore) {
+  // The knight on h3 hangs as it is, which makes b4 no safer.
+  Expect("Kg1 Nh3 b2 h2 v Kg8 Nf6 Bc8 a5 c7", "");
+}
 TEST(Restraints, SilentAgainstASmallPlan) {
   Expect("Kg1 b2 h2 v Kg8 Nf6 a7", "", 20);
 }

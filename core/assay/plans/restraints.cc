@@ -59,6 +59,8 @@ Stop BestStop(const Outlook& outlook, const Position& own, const Plan& plan) {
   for (const Move move : AnswersTo(own, plan.moves, plan.targets.ToSet())) {
     if (!own.At(move.to()).empty()) continue;  // captures are no restraint
     const Position after = own.After(move);
+    // Where more hangs elsewhere, the cost alone does not show it.
+    if (!StandsSafely(after, move.to())) continue;
     const Square where = FailsAt(after, plan.side, plan.moves, undisturbed);
     if (where == kNoSquare || CostOf(own, move, hangs) >= kLosingStep) continue;
     const Centipawns score =
