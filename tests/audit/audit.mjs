@@ -1,5 +1,6 @@
 #!/usr/bin/env node
-// Recomputes every claim of explanations from TERMS.md.
+// Recomputes every claim of explanations from TERMS.md, and plays through every
+// plan.
 //
 //   node tests/audit/audit.mjs [--complete] [--limit N] [FILE]
 //
@@ -34,7 +35,8 @@ for await (const item of jsonLines(path, limit)) {
 
 for (const line of audit.summary()) console.log(line);
 const seconds = (performance.now() - started) / 1000;
-console.log(`${audit.positions} positions, ${audit.errors} errors, ` +
+console.log(`${audit.positions} positions, ${audit.plans} plans, ` +
+  `${audit.errors} errors, ` +
   `${audit.differences} differences, ${seconds.toFixed(1)} s`);
 if (audit.positions === 0) fail('no explanation was read');
 process.exitCode = audit.differences ? 1 : 0;

@@ -16,8 +16,10 @@ import { cases as filesAndCentre } from './cases/files_centre.mjs';
 import { cases as king } from './cases/king.mjs';
 import { cases as pawns } from './cases/pawns.mjs';
 import { cases as pieces } from './cases/pieces.mjs';
+import { damages as planDamages, planned } from './cases/plans.mjs';
 import { cases as structures } from './cases/structures.mjs';
 import { cases as textbook } from './cases/textbook.mjs';
+import { Audit } from './lib/auditing.mjs';
 import { nameOf, parseFen, sideOf, kindOf } from './lib/board.mjs';
 import { attackersOf } from './lib/attacks.mjs';
 import { exchangeValue } from './lib/exchange.mjs';
@@ -30,6 +32,7 @@ import {
   Auditor, ENUMERABLE, KINDS, keyOf,
 } from './lib/registry.mjs';
 import { positions } from './lib/sample.mjs';
+import { checkLedgerGains } from './lib/plans.mjs';
 import { explain } from './lib/specimen.mjs';
 import { structureName } from './lib/structures.mjs';
 
@@ -123,7 +126,7 @@ const specimens = () => [
 test('audit.mjs finds nothing in right explanations', () => {
   const { status, stdout } = run('audit.mjs', specimens(), '--complete');
   assert.equal(status, 0, stdout);
-  assert.match(stdout, /60 positions, 1 errors, 0 differences/);
+  assert.match(stdout, /60 positions, \d+ plans, 1 errors, 0 differences/);
 });
 
 // [what is done to an explanation, what must be said about it]
@@ -159,6 +162,41 @@ for (const [damage, expected] of damages) {
     assert.match(stdout, expected);
   });
 }
+
+test('audit.mjs finds nothing in right plans', () => {
+  const { status, stdout } = run('audit.mjs', [{ explanation: planned() }]);
+  assert.equal(status, 0, stdout);
+  assert.match(stdout, /1 positions, 4 plans, 0 errors, 0 differences/);
+});
+
+for (const [name, damage, expected] of planDamages) {
+  test(`a plan with an error is told: ${name}`, () => {
+    const explanation = planned();
+    damage(explanation);
+    const found = new Audit().explanation(explanation).map(({ why }) => why);
+    assert.ok(found.some((why) => expected.test(why)), found.join('; '));
+  });
+}
+
+// Scores made up for the ends of two lines, the same side to move as at first.
+const ends = new Map([
+  ['r1bq1rk1/p4ppp/1pn1pn2/2ppN3/3P1B2/2PBP1Q1/P1P2PPP/R4RK1 w', 75],
+  ['r1bq1rk1/p4ppp/1p2pn2/2pp4/2nP1B2/2PBPN2/P1P2PPP/R2Q1RK1 w', -25],
+]);
+const scoreOf = (fen) => ends.get(fen.split(' ').slice(0, 2).join(' '));
+
+test('gains are the change of the score, in the view of the plan\'s side', () => {
+  const explanation = planned();
+  explanation.plans = explanation.plans.slice(0, 2);
+  assert.equal(explanation.scoreCp, 25);
+  const gains = () => checkLedgerGains(
+    explanation, new Auditor(explanation.fen), scoreOf);
+  assert.deepEqual(gains(), []);
+  explanation.plans[1].ifIgnored.gainCp = -50;
+  assert.match(gains().join(), /^plans\[1\].*changes by 50$/);
+  explanation.plans[0].ifIgnored.gainCp = 100;
+  assert.equal(gains().length, 2);
+});
 
 test('mutate.mjs has every change refused', () => {
   const withLines = cases

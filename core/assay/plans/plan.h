@@ -69,8 +69,9 @@ struct Plan {
   PlanKind kind = PlanKind::kRegroup;
   std::vector<Move> moves;  // the side's own
   SquareList targets;
-  Centipawns gain = 0;   // for the side, if unanswered
-  Centipawns worth = 0;  // what plans are ranked by
+  Centipawns gain = 0;     // for the side, if unanswered
+  Centipawns promise = 0;  // the part of the gain that no ledger shows
+  Centipawns worth = 0;    // what plans are ranked by
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found

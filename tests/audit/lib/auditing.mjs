@@ -1,9 +1,10 @@
 // Audits explanations one after the other and keeps the counts. A difference
-// is { fen, kind, claim, why }; the kind "EXPLANATION" marks one that is not
-// of a single claim.
+// is { fen, kind, claim, why }; the kinds "EXPLANATION" and "PLAN" mark one that
+// is not of a single claim.
 
 import { SKIPPED } from './exact.mjs';
 import { checkExplanation } from './explanation.mjs';
+import { checkPlans } from './plans.mjs';
 import {
   Auditor, ENUMERABLE, KINDS, fromJson, keyOf, kindName, toJson,
 } from './registry.mjs';
@@ -12,6 +13,7 @@ export class Audit {
   constructor({ complete = false } = {}) {
     this.complete = complete;
     this.positions = 0;
+    this.plans = 0;
     this.errors = 0;
     this.kinds = new Map(
       Object.keys(KINDS).map((name) => [name, {
@@ -25,8 +27,13 @@ export class Audit {
     this.positions += 1;
     const { fen } = explanation;
     const auditor = new Auditor(fen);
-    const found = checkExplanation(explanation).map(
-      (why) => ({ fen, kind: 'EXPLANATION', why }));
+    this.plans += explanation.plans?.length ?? 0;
+    const found = [
+      ...checkExplanation(explanation).map(
+        (why) => ({ fen, kind: 'EXPLANATION', why })),
+      ...checkPlans(explanation, auditor).map(
+        (why) => ({ fen, kind: 'PLAN', why })),
+    ];
     for (const json of explanation.claims ?? []) {
       const why = this.claim(auditor, json);
       if (why) found.push({ fen, kind: kindName(json), claim: json, why });

@@ -4,7 +4,7 @@ import { Chess } from 'chess.js';
 import { parseFen, squareOf } from './board.mjs';
 
 // The FEN with the move handed over and en passant forgotten.
-function passFen(fen) {
+export function passFen(fen) {
   const [board, turn, castling, , half, full] = fen.split(' ');
   const next = turn === 'w' ? 'b' : 'w';
   const number = turn === 'w' ? full : Number(full) + 1;
@@ -23,6 +23,7 @@ function playOne(fen, san) {
     return {
       fen: game.fen(),
       step: {
+        san: move.san,
         from: squareOf(move.from),
         to: squareOf(move.to),
         promotion: ' pnbrqk'.indexOf(move.promotion ?? ' '),
@@ -41,7 +42,8 @@ export class LinePlayer {
     this.nodes = new Map([['', { fen, position: parseFen(fen), step: null }]]);
   }
 
-  // { positions, steps } with one position more than steps, or { error }.
+  // { positions, steps, fen } with one position more than steps and the FEN of
+  // the last, or { error }.
   play(line) {
     const positions = [this.nodes.get('').position];
     const steps = [];
@@ -60,6 +62,6 @@ export class LinePlayer {
       positions.push(node.position);
       steps.push(node.step);
     }
-    return { positions, steps };
+    return { positions, steps, fen };
   }
 }
