@@ -202,7 +202,7 @@ Explanation Assayer::Explain(const Position& position,
   }
   explanation.ledger = std::move(account.ledger);
   explanation.reasons = std::move(account.reasons);
-  Summarise(explanation, then);
+  Summarise(plans.race, then, table, explanation);
   KeepWorthwhile(options.max_reasons, explanation.reasons);
   if (options.all_claims) {
     for (const Claim& claim : AllClaims(facts)) table.Add(claim);

@@ -32,6 +32,7 @@ class Teller {
   ToldPlan Tell() {
     told_.plan = plan_;
     TellSteps();
+    TellPrevented();
     told_.title = Title();
     told_.begins = Begins();
     for (const Claim& claim : plan_.claims) table_.Add(claim, told_.claims);
@@ -45,8 +46,13 @@ class Teller {
         " only waits: " + LineText(position_, told_.ignored_line) + ".";
     TellCounter();
     const std::string reason = PlanReason(facts_, plan_);
+    const std::string standing = StandingText();
     told_.text = std::string(Name(plan_.side)) + Predicate() +
-                 (reason.empty() ? "" : ": " + reason) + StandingText() + ".";
+                 (plan_.taught == PawnStructure::kNone
+                      ? ""
+                      : ", a known plan in this structure") +
+                 (reason.empty() ? "." : ": " + reason + ".") +
+                 (standing.empty() ? "" : " " + standing + ".");
     return std::move(told_);
   }
 
@@ -132,6 +138,19 @@ class Teller {
     }
   }
 
+  // The other side's plan that a restraint takes away: "the break ...b5".
+  void TellPrevented() {
+    if (plan_.prevented.moves.empty()) return;
+    Plan other;
+    other.side = Other(plan_.side);
+    other.kind = plan_.prevented.kind;
+    other.moves = plan_.prevented.moves;
+    other.targets = plan_.prevented.targets;
+    const ToldPlan told = Teller(facts_, other, table_).Tell();
+    prevented_ = told.title;
+    Merge(told.claims, told_.claims);
+  }
+
   std::string TargetUnit() const {
     return position_.At(Target()).empty() ? ToString(Target())
                                           : UnitText(position_, Target());
@@ -142,23 +161,23 @@ class Teller {
       case PlanKind::kSiege:
         return "a siege of " + TargetUnit();
       case PlanKind::kLever:
-        return "the break " + Named(plan_.side, told_.steps.back().san);
+        return "the break " + Point();
       case PlanKind::kExpansion:
-        return "gaining space with " +
-               Named(plan_.side, told_.steps.back().san);
+        return "the advance " + Point();
       case PlanKind::kRegroup:
         return IsBlockade() ? "a blockade on " + ToString(Target())
                             : "the " + std::string(Name(MovedKind())) + " to " +
                                   ToString(Goal());
       case PlanKind::kTrade:
-        return "trading for " + TargetUnit();
+        return "the trade of the " + std::string(Name(MovedKind())) + " on " +
+               ToString(plan_.moves.front().from()) + " for " + TargetUnit();
       case PlanKind::kMinorityAttack:
         return "the minority attack";
       case PlanKind::kMajority:
-        return "advancing the majority";
+        return "the advance of the majority";
       case PlanKind::kPasser:
         return Blockades() ? "a blockade on " + ToString(Goal())
-                           : "pushing the passed pawn";
+                           : "the advance of the passed pawn";
       case PlanKind::kKingAttack:
         return "an attack on the king";
       case PlanKind::kKingWalk:
@@ -169,10 +188,9 @@ class Teller {
         return std::string("a rook on the ") +
                FilesText(FileMask(FileOf(Goal())));
       case PlanKind::kRestrain:
-        return "restraint on " + ToString(Target());
+        return "holding up " + prevented_;
       case PlanKind::kReshape:
-        return "reshaping the centre with " +
-               Named(plan_.side, told_.steps.back().san);
+        return "changing the centre with " + Point();
     }
     return "";
   }
@@ -211,8 +229,7 @@ class Teller {
                              ToString(plan_.moves.front().from());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return " lays siege to " + TargetUnit() +
-               with;
+        return " lays siege to " + TargetUnit() + with;
       case PlanKind::kLever:
         return NamedByItsPoint("the break ");
       case PlanKind::kExpansion:
@@ -246,7 +263,7 @@ class Teller {
         return std::string(" brings a rook to the ") +
                FilesText(FileMask(FileOf(Goal()))) + with;
       case PlanKind::kRestrain:
-        return " stops the opponent on " + ToString(Target()) + with;
+        return " stops " + prevented_ + with;
       case PlanKind::kReshape:
         return " changes the centre" + with;
     }
@@ -298,7 +315,7 @@ class Teller {
         return (at_once ? "puts a rook on the " : "heads for the ") +
                FilesText(FileMask(FileOf(Goal())));
       case PlanKind::kRestrain:
-        return "stops the opponent on " + ToString(Target());
+        return "stops " + prevented_;
       case PlanKind::kReshape:
         return at_once ? "changes the centre" : "prepares " + Point();
     }
@@ -347,20 +364,22 @@ class Teller {
     table_.Add(claim, told_.claims);
   }
 
+  // What comes of it, in a sentence without its full stop.
   std::string StandingText() {
     const std::string other = Name(Other(plan_.side));
     switch (plan_.standing) {
       case Standing::kInTime:
         return counter_sans_.empty()
                    ? ""
-                   : "; " + other + "'s best answer is " + counter_sans_;
+                   : other + "'s best answer is " + counter_sans_;
       case Standing::kSlow:
-        return ", but " + other + " is faster" +
+        return other + " is faster" +
                (counter_sans_.empty() ? "" : " with " + counter_sans_);
       case Standing::kStopped:
-        if (plan_.gain <= 0) return ", but it brings nothing by itself";
-        return counter_sans_.empty() ? ", but " + other + " can stop it"
-                                     : ", but " + counter_sans_ + " stops it";
+        if (plan_.gain <= 0) return "By itself it brings nothing";
+        return other + (counter_sans_.empty()
+                            ? " can stop it"
+                            : " stops it with " + counter_sans_);
       case Standing::kNeeds: {
         const Position own = position_.side_to_move() == plan_.side
                                  ? position_
@@ -369,9 +388,9 @@ class Teller {
         table_.Add(LineClaim(position_, plan_.side,
                              WithPasses(position_, plan_.side, {plan_.needed})),
                    told_.claims);
-        return ", but it needs " + told_.needs +
+        return "It needs " + told_.needs +
                (counter_sans_.empty() ? ""
-                                      : " (at once: " + counter_line_ + ")");
+                                      : "; at once it fails: " + counter_line_);
       }
     }
     return "";
@@ -383,6 +402,7 @@ class Teller {
   ClaimTable& table_;
   ToldPlan told_;
   std::string counter_sans_;
+  std::string prevented_;
   std::string counter_line_;
 };
 

@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <string_view>
 
+#include "assay/explain/race_text.h"
 #include "assay/explain/words.h"
 
 namespace assay {
@@ -95,7 +96,8 @@ std::string Then(std::string sentence) {
 
 }  // namespace
 
-void Summarise(Explanation& explanation, const std::vector<Reason>& then) {
+void Summarise(const Race& race, const std::vector<Reason>& then,
+               ClaimTable& table, Explanation& explanation) {
   const Verdict& verdict = explanation.verdict;
   const std::vector<Reason>& reasons =
       then.empty() ? explanation.reasons : then;
@@ -118,7 +120,12 @@ void Summarise(Explanation& explanation, const std::vector<Reason>& then) {
     AddAdvantage(verdict, reasons, then.empty(), sentences, refs);
   }
   if (!then.empty()) sentences[verdict_at] = Then(sentences[verdict_at]);
+  if (then.empty() && !verdict.over && !mates) {
+    sentences.push_back(
+        RaceText(race, explanation.position, explanation.plans, table, refs));
+  }
   for (const std::string& sentence : sentences) {
+    if (sentence.empty()) continue;
     if (!explanation.summary.empty()) explanation.summary += ' ';
     explanation.summary += sentence;
   }

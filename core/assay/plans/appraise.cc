@@ -147,6 +147,7 @@ Plan Appraise(const Outlook& outlook, const Draft& draft) {
   plan.targets = draft.targets;
   plan.claims = draft.claims;
   plan.taught = draft.taught;
+  plan.prevented = draft.prevented;
   plan.promise = draft.promise;
   plan.gain = GainAlone(outlook, draft.moves).value_or(0) + draft.promise;
   plan.worth = Discounted(plan.gain, plan.tempi());

@@ -50,8 +50,7 @@ Bitboard BoundToKing(const Facts& facts, Side owner) {
 // Pawns that alone guard a neighbour on a half-open file.
 Bitboard BoundToNeighbour(const Facts& facts, Side owner) {
   const PawnFacts& pawns = facts.Pawns(owner);
-  const Bitboard exposed = pawns.pawns & pawns.attacks &
-                           ~pawns.attacked_twice &
+  const Bitboard exposed = pawns.pawns & pawns.attacks & ~pawns.attacked_twice &
                            facts.HalfOpenFiles(Other(owner));
   return PawnAttacks(Other(owner), exposed) & pawns.pawns;
 }

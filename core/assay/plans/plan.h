@@ -35,6 +35,13 @@ inline constexpr int kPlanKinds = static_cast<int>(PlanKind::kReshape) + 1;
 // "siege", "minority_attack", ...: Plan.kind of the public contract.
 const char* Name(PlanKind kind);
 
+// The plan of the other side that a restraint takes away; no moves for none.
+struct Prevented {
+  PlanKind kind = PlanKind::kRegroup;
+  std::vector<Move> moves;
+  SquareList targets;
+};
+
 // What a finder proposes: own moves in order, each legal if the opponent only
 // passes. Nothing is said yet of whether it works.
 struct Draft {
@@ -50,6 +57,7 @@ struct Draft {
   std::vector<Claim> claims;
   // The structure that the plan is taught for (teachings.h); kNone for none.
   PawnStructure taught = PawnStructure::kNone;
+  Prevented prevented;
 };
 
 enum class Standing : std::uint8_t { kInTime, kSlow, kStopped, kNeeds };
@@ -82,6 +90,7 @@ struct Plan {
   IfIgnored if_ignored;  // its line is empty where nothing was proved
   std::vector<Claim> claims;
   PawnStructure taught = PawnStructure::kNone;  // as in Draft
+  Prevented prevented;
 
   int tempi() const { return static_cast<int>(moves.size()); }
 };

@@ -7,235 +7,226 @@
 #include "assay/plans/long_stops.h"
 #include "assay/plans/prove_plan.h"
 #include "assay/plans/race.h"
-<<<<<<< HEAD
-#include "assay/plans/teachings.h"
-    == == ==
-    =
 #include "assay/plans/stops.h"
-        >>>>>>>
-        50df295(Judge a plan
-                : preparing moves, stops of two moves, every step searched,
-                  what comes of it ignored, the race)
+#include "assay/plans/teachings.h"
 #include "assay/rules/movegen.h"
 
-            namespace assay {
-  namespace {
+namespace assay {
+namespace {
 
-  using Finder = void (*)(const Outlook&, std::vector<Draft>&);
-  constexpr Finder kFinders[] = {
-      DraftSieges,      DraftLevers,          DraftExpansions,  DraftRegroups,
-      DraftTrades,      DraftMinorityAttacks, DraftMajorities,  DraftPassers,
-      DraftKingAttacks, DraftKingWalks,       DraftDevelopment, DraftFiles,
-      DraftReshapes};
+using Finder = void (*)(const Outlook&, std::vector<Draft>&);
+constexpr Finder kFinders[] = {
+    DraftSieges,      DraftLevers,          DraftExpansions,  DraftRegroups,
+    DraftTrades,      DraftMinorityAttacks, DraftMajorities,  DraftPassers,
+    DraftKingAttacks, DraftKingWalks,       DraftDevelopment, DraftFiles,
+    DraftReshapes};
 
-  // A plan that something has to be done for first is offered from this worth
-  // on, and of the refused drafts so many are looked at. Own reasoning.
-  constexpr Centipawns kLeastNeeding = 40;
-  constexpr std::size_t kMostRefused = 2;
+// A plan that something has to be done for first is offered from this worth
+// on, and of the refused drafts so many are looked at. Own reasoning.
+constexpr Centipawns kLeastNeeding = 40;
+constexpr std::size_t kMostRefused = 2;
 
-  // Of the nodes for all plans, what may be spent besides on showing what comes
-  // of one that is ignored.
-  constexpr std::uint64_t kIgnoredShare = 6;
+// Of the nodes for all plans, what may be spent besides on showing what comes
+// of one that is ignored.
+constexpr std::uint64_t kIgnoredShare = 6;
 
-  // What may be spent on plans that counting already holds to fail, as a share
-  // of what is spent on others.
-  constexpr std::uint64_t kDoubtfulShare = 3;
+// What may be spent on plans that counting already holds to fail, as a share
+// of what is spent on others.
+constexpr std::uint64_t kDoubtfulShare = 3;
 
-  // What stands in the way of a plan takes this share of its rank.
-  Centipawns Rank(const Plan& plan) {
-    switch (plan.standing) {
-      case Standing::kInTime:
-        return plan.worth;
-      case Standing::kSlow:
-        return plan.worth * 3 / 4;
-      case Standing::kNeeds:
-        return plan.worth * 2 / 3;
-      case Standing::kStopped:
-        break;
+// What stands in the way of a plan takes this share of its rank.
+Centipawns Rank(const Plan& plan) {
+  switch (plan.standing) {
+    case Standing::kInTime:
+      return plan.worth;
+    case Standing::kSlow:
+      return plan.worth * 3 / 4;
+    case Standing::kNeeds:
+      return plan.worth * 2 / 3;
+    case Standing::kStopped:
+      break;
+  }
+  return plan.worth / 3;
+}
+
+void SortByRank(std::vector<Plan>& plans) {
+  std::stable_sort(
+      plans.begin(), plans.end(),
+      [](const Plan& a, const Plan& b) { return Rank(a) > Rank(b); });
+}
+
+// Plans of one kind differ little to a reader: the best alone is kept, and of
+// two with the same moves or the same first move and target, the better.
+bool IsRepeatOf(const Plan& plan, const Plan& better) {
+  if (plan.kind == better.kind || plan.moves == better.moves) return true;
+  return plan.moves.front() == better.moves.front() &&
+         plan.targets.ToSet() == better.targets.ToSet();
+}
+
+void KeepBest(std::vector<Plan>& plans, std::size_t most) {
+  SortByRank(plans);
+  std::vector<Plan> kept;
+  for (Plan& plan : plans) {
+    if (kept.size() == most) break;
+    if (plan.worth < kLeastWorth) continue;
+    const bool repeats = std::any_of(
+        kept.begin(), kept.end(),
+        [&plan](const Plan& better) { return IsRepeatOf(plan, better); });
+    if (!repeats) kept.push_back(std::move(plan));
+  }
+  plans = std::move(kept);
+}
+
+std::vector<Plan> AppraiseAll(const Outlook& outlook,
+                              const std::vector<Draft>& drafts) {
+  std::vector<Plan> plans;
+  for (const Draft& draft : drafts) {
+    if (!draft.moves.empty()) plans.push_back(Appraise(outlook, draft));
+  }
+  SortByRank(plans);
+  return plans;
+}
+
+// The best refused draft that a preparing move mends, as a plan that needs
+// it: all its steps are sound after it. It takes the place of the last where
+// it ranks higher.
+void AddNeeding(const Outlook& outlook, const std::vector<Draft>& refused,
+                std::size_t most, std::vector<Plan>& plans) {
+  struct Rated {
+    const Draft* draft;
+    Centipawns worth;
+  };
+  std::vector<Rated> rated;
+  for (const Draft& draft : refused) {
+    const auto gain = GainAlone(outlook, draft.moves);
+    if (!gain.has_value()) continue;
+    const Centipawns worth =
+        Discounted(*gain + draft.promise, static_cast<int>(draft.moves.size()));
+    if (worth >= kLeastNeeding) rated.push_back({&draft, worth});
+  }
+  std::stable_sort(
+      rated.begin(), rated.end(),
+      [](const Rated& a, const Rated& b) { return a.worth > b.worth; });
+  if (rated.size() > kMostRefused) rated.resize(kMostRefused);
+  for (const Rated& one : rated) {
+    // Not worth the search for a preparing move if it would not be kept.
+    if (plans.size() == most && 3 * Rank(plans.back()) >= 2 * one.worth) return;
+    Plan plan = Appraise(outlook, *one.draft);
+    if (plan.standing != Standing::kNeeds) continue;
+    std::vector<Move> moves = plan.moves;
+    moves.insert(moves.begin(), plan.needed);
+    const std::vector<Centipawns> losses =
+        LossesOf(outlook.position, plan.side, moves);
+    const bool sound =
+        losses.size() == moves.size() &&
+        *std::max_element(losses.begin(), losses.end()) < kLosingStep;
+    if (!sound) continue;
+    plans.push_back(std::move(plan));
+    KeepBest(plans, most);
+    return;
+  }
+}
+
+// One plan a side at most is told to need something first: the best.
+void KeepOneNeeding(std::vector<Plan>& plans) {
+  bool seen = false;
+  for (Plan& plan : plans) {
+    if (plan.standing != Standing::kNeeds) continue;
+    if (seen) {
+      plan.standing = Standing::kStopped;
+      plan.needed = Move();
     }
-    return plan.worth / 3;
+    seen = true;
   }
+}
 
-  void SortByRank(std::vector<Plan>& plans) {
-    std::stable_sort(
-        plans.begin(), plans.end(),
-        [](const Plan& a, const Plan& b) { return Rank(a) > Rank(b); });
+}  // namespace
+
+Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
+  Plans plans;
+  if (most == 0) return plans;
+  const Position& position = facts.position();
+  std::vector<Draft> refused[2];
+  if (!HasLegalMove(position)) return plans;
+  const StructureList structures = FindStructures(facts);
+  for (const Side side : kSides) {
+    if (side != position.side_to_move() && facts.InCheck()) continue;
+    const Outlook outlook{position, facts, weights, side,
+                          &refused[Index(side)]};
+    std::vector<Draft> drafts;
+    for (const Finder find : kFinders) find(outlook, drafts);
+    CreditTeachings(outlook, structures, drafts);
+    plans.of[Index(side)] = AppraiseAll(outlook, drafts);
   }
-
-  // Plans of one kind differ little to a reader: the best alone is kept, and of
-  // two with the same moves or the same first move and target, the better.
-  bool IsRepeatOf(const Plan& plan, const Plan& better) {
-    if (plan.kind == better.kind || plan.moves == better.moves) return true;
-    return plan.moves.front() == better.moves.front() &&
-           plan.targets.ToSet() == better.targets.ToSet();
+  const Outlook white{position, facts, weights, Side::kWhite};
+  const Outlook black{position, facts, weights, Side::kBlack};
+  std::vector<Plan> restraints[2];
+  for (const Outlook* outlook : {&white, &black}) {
+    if (outlook->side != position.side_to_move() && facts.InCheck()) continue;
+    std::vector<Draft> drafts;
+    DraftRestraints(*outlook, plans.Of(outlook->enemy()), drafts);
+    CreditTeachings(*outlook, structures, drafts);
+    restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
   }
-
-  void KeepBest(std::vector<Plan>& plans, std::size_t most) {
-    SortByRank(plans);
-    std::vector<Plan> kept;
-    for (Plan& plan : plans) {
-      if (kept.size() == most) break;
-      if (plan.worth < kLeastWorth) continue;
-      const bool repeats = std::any_of(
-          kept.begin(), kept.end(),
-          [&plan](const Plan& better) { return IsRepeatOf(plan, better); });
-      if (!repeats) kept.push_back(std::move(plan));
-    }
-    plans = std::move(kept);
-  }
-
-  std::vector<Plan> AppraiseAll(const Outlook& outlook,
-                                const std::vector<Draft>& drafts) {
-    std::vector<Plan> plans;
-    for (const Draft& draft : drafts) {
-      if (!draft.moves.empty()) plans.push_back(Appraise(outlook, draft));
-    }
-    SortByRank(plans);
-    return plans;
-  }
-
-  // The best refused draft that a preparing move mends, as a plan that needs
-  // it: all its steps are sound after it. It takes the place of the last where
-  // it ranks higher.
-  void AddNeeding(const Outlook& outlook, const std::vector<Draft>& refused,
-                  std::size_t most, std::vector<Plan>& plans) {
-    struct Rated {
-      const Draft* draft;
-      Centipawns worth;
-    };
-    std::vector<Rated> rated;
-    for (const Draft& draft : refused) {
-      const auto gain = GainAlone(outlook, draft.moves);
-      if (!gain.has_value()) continue;
-      const Centipawns worth = Discounted(*gain + draft.promise,
-                                          static_cast<int>(draft.moves.size()));
-      if (worth >= kLeastNeeding) rated.push_back({&draft, worth});
-    }
-    std::stable_sort(
-        rated.begin(), rated.end(),
-        [](const Rated& a, const Rated& b) { return a.worth > b.worth; });
-    if (rated.size() > kMostRefused) rated.resize(kMostRefused);
-    for (const Rated& one : rated) {
-      // Not worth the search for a preparing move if it would not be kept.
-      if (plans.size() == most && 3 * Rank(plans.back()) >= 2 * one.worth)
-        return;
-      Plan plan = Appraise(outlook, *one.draft);
-      if (plan.standing != Standing::kNeeds) continue;
-      std::vector<Move> moves = plan.moves;
-      moves.insert(moves.begin(), plan.needed);
-      const std::vector<Centipawns> losses =
-          LossesOf(outlook.position, plan.side, moves);
-      const bool sound =
-          losses.size() == moves.size() &&
-          *std::max_element(losses.begin(), losses.end()) < kLosingStep;
-      if (!sound) continue;
-      plans.push_back(std::move(plan));
-      KeepBest(plans, most);
-      return;
-    }
-  }
-
-  // One plan a side at most is told to need something first: the best.
-  void KeepOneNeeding(std::vector<Plan>& plans) {
-    bool seen = false;
-    for (Plan& plan : plans) {
-      if (plan.standing != Standing::kNeeds) continue;
-      if (seen) {
-        plan.standing = Standing::kStopped;
-        plan.needed = Move();
+  for (const Side side : kSides) {
+    std::vector<Plan>& own = plans.of[Index(side)];
+    const Centipawns own_best = own.empty() ? 0 : own.front().worth;
+    const std::vector<Plan>& theirs = plans.of[Index(Other(side))];
+    const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
+    for (Plan& plan : restraints[Index(side)]) {
+      // The own plan comes first unless the opponent's is clearly the bigger.
+      if (2 * their_best < 3 * own_best) {
+        plan.worth = std::min(plan.worth, own_best - 1);
       }
-      seen = true;
+      own.push_back(std::move(plan));
     }
+    SortByRank(own);
   }
-
-  }  // namespace
-
-  Plans FindPlans(const Facts& facts, const Weights& weights,
-                  std::size_t most) {
-    Plans plans;
-    if (most == 0) return plans;
-    const Position& position = facts.position();
-    std::vector<Draft> refused[2];
-    if (!HasLegalMove(position)) return plans;
-    const StructureList structures = FindStructures(facts);
-    for (const Side side : kSides) {
-      if (side != position.side_to_move() && facts.InCheck()) continue;
-      const Outlook outlook{position, facts, weights, side,
-                            &refused[Index(side)]};
-      std::vector<Draft> drafts;
-      for (const Finder find : kFinders) find(outlook, drafts);
-      CreditTeachings(outlook, structures, drafts);
-      plans.of[Index(side)] = AppraiseAll(outlook, drafts);
-    }
-    const Outlook white{position, facts, weights, Side::kWhite};
-    const Outlook black{position, facts, weights, Side::kBlack};
-    std::vector<Plan> restraints[2];
-    for (const Outlook* outlook : {&white, &black}) {
-      if (outlook->side != position.side_to_move() && facts.InCheck()) continue;
-      std::vector<Draft> drafts;
-      DraftRestraints(*outlook, plans.Of(outlook->enemy()), drafts);
-      CreditTeachings(*outlook, structures, drafts);
-      restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
-    }
-    for (const Side side : kSides) {
-      std::vector<Plan>& own = plans.of[Index(side)];
-      const Centipawns own_best = own.empty() ? 0 : own.front().worth;
-      const std::vector<Plan>& theirs = plans.of[Index(Other(side))];
-      const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
-      for (Plan& plan : restraints[Index(side)]) {
-        // The own plan comes first unless the opponent's is clearly the bigger.
-        if (2 * their_best < 3 * own_best) {
-          plan.worth = std::min(plan.worth, own_best - 1);
-        }
-        own.push_back(std::move(plan));
-      }
-      SortByRank(own);
-    }
-    Compare(white, black, plans.of[0], plans.of[1]);
-    for (const Outlook* outlook : {&white, &black}) {
-      std::vector<Plan>& own = plans.of[Index(outlook->side)];
-      KeepBest(own, most);
-      for (Plan& plan : own) FindLongStop(*outlook, plan);
-      SortByRank(own);
-      AddNeeding(*outlook, refused[Index(outlook->side)], most, own);
-      KeepOneNeeding(own);
-    }
-    plans.race = FindRace(white, black, plans.of[0], plans.of[1]);
-    return plans;
+  Compare(white, black, plans.of[0], plans.of[1]);
+  for (const Outlook* outlook : {&white, &black}) {
+    std::vector<Plan>& own = plans.of[Index(outlook->side)];
+    KeepBest(own, most);
+    for (Plan& plan : own) FindLongStop(*outlook, plan);
+    SortByRank(own);
+    AddNeeding(*outlook, refused[Index(outlook->side)], most, own);
+    KeepOneNeeding(own);
   }
+  plans.race = FindRace(white, black, plans.of[0], plans.of[1]);
+  return plans;
+}
 
-  void ProvePlans(const Position& position, const Proof& best,
-                  const Inquiry& inquiry, Plans& plans) {
-    // Those that counting holds to be in time have most to prove.
-    std::uint64_t parts = 0;
-    const auto part_of = [](const Plan& plan) {
-      return plan.standing == Standing::kInTime ? kDoubtfulShare : 1;
-    };
-    for (const std::vector<Plan>& own : plans.of) {
-      for (const Plan& plan : own) parts += part_of(plan);
-    }
-    if (parts == 0) return;
-    Inquiry share = inquiry;
-    for (const Side side : kSides) {
-      std::vector<Plan>& own = plans.of[Index(side)];
-      for (Plan& plan : own) {
-        share.nodes = inquiry.nodes * part_of(plan) / parts;
-        ProvePlan(position, best, share, plan);
-      }
-      SortByRank(own);
-      KeepOneNeeding(own);
-    }
-    const Facts facts(position);
-    const Outlook white{position, facts, inquiry.weights, Side::kWhite};
-    const Outlook black{position, facts, inquiry.weights, Side::kBlack};
-    plans.race = FindRace(white, black, plans.of[0], plans.of[1]);
-    for (const Side side : kSides) {
-      const std::optional<std::size_t> runner = plans.race.runner[Index(side)];
-      // A plan that the opponent's own overtakes is not ignored: it is outrun.
-      if (!runner.has_value() || plans.race.faster == Other(side)) continue;
-      share.nodes = inquiry.nodes / kIgnoredShare;
-      ProveIfIgnored(position, best, share, plans.of[Index(side)][*runner]);
-    }
+void ProvePlans(const Position& position, const Proof& best,
+                const Inquiry& inquiry, Plans& plans) {
+  // Those that counting holds to be in time have most to prove.
+  std::uint64_t parts = 0;
+  const auto part_of = [](const Plan& plan) {
+    return plan.standing == Standing::kInTime ? kDoubtfulShare : 1;
+  };
+  for (const std::vector<Plan>& own : plans.of) {
+    for (const Plan& plan : own) parts += part_of(plan);
   }
+  if (parts == 0) return;
+  Inquiry share = inquiry;
+  for (const Side side : kSides) {
+    std::vector<Plan>& own = plans.of[Index(side)];
+    for (Plan& plan : own) {
+      share.nodes = inquiry.nodes * part_of(plan) / parts;
+      ProvePlan(position, best, share, plan);
+    }
+    SortByRank(own);
+    KeepOneNeeding(own);
+  }
+  const Facts facts(position);
+  const Outlook white{position, facts, inquiry.weights, Side::kWhite};
+  const Outlook black{position, facts, inquiry.weights, Side::kBlack};
+  plans.race = FindRace(white, black, plans.of[0], plans.of[1]);
+  for (const Side side : kSides) {
+    const std::optional<std::size_t> runner = plans.race.runner[Index(side)];
+    // A plan that the opponent's own overtakes is not ignored: it is outrun.
+    if (!runner.has_value() || plans.race.faster == Other(side)) continue;
+    share.nodes = inquiry.nodes / kIgnoredShare;
+    ProveIfIgnored(position, best, share, plans.of[Index(side)][*runner]);
+  }
+}
 
 }  // namespace assay

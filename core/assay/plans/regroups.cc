@@ -139,10 +139,9 @@ class Regrouper {
 
   // Where a piece of the kind has no business ending up.
   Bitboard Unsuitable(PieceKind kind) const {
-    Bitboard squares = RelativeRankMask(side_, 0) |
-                       facts_.position().Occupied() |
-                       (kind == PieceKind::kKnight ? chased_ & ~posts_
-                                                   : chased_);
+    Bitboard squares =
+        RelativeRankMask(side_, 0) | facts_.position().Occupied() |
+        (kind == PieceKind::kKnight ? chased_ & ~posts_ : chased_);
     if (kind == PieceKind::kRook) {
       // Open files and the seventh rank are a plan of their own.
       squares |= facts_.OpenFiles() | facts_.HalfOpenFiles(side_) |
@@ -154,9 +153,8 @@ class Regrouper {
       const Bitboard met =
           facts_.AttackedBy(outlook_.enemy(), PieceKind::kKnight) |
           facts_.AttackedBy(outlook_.enemy(), PieceKind::kBishop);
-      const Bitboard held =
-          facts_.Pawns(side_).attacks |
-          (kind == PieceKind::kKnight ? posts_ : 0);
+      const Bitboard held = facts_.Pawns(side_).attacks |
+                            (kind == PieceKind::kKnight ? posts_ : 0);
       squares |= met & ~held;
     }
     return squares;

@@ -101,6 +101,7 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
     // It could be answered later as well.
     if (plan.standing == Standing::kStopped) draft.promise /= 2;
     draft.claims = {Reason(outlook, *own, stop)};
+    draft.prevented = {plan.kind, plan.moves, plan.targets};
     drafts.push_back(std::move(draft));
   }
 }

@@ -4,8 +4,8 @@
 // destroy) against a pawn that no pawn can ever guard and that cannot step
 // forward: isolated, backward on a half-open file, the front one of doubled
 // pawns, one of a hanging pair, the base of a locked chain. It succeeds where
-// more attackers can come than defenders. Not recommended against a pawn that can still be guarded by a pawn or run, or
-// where the defenders are as quick.
+// more attackers can come than defenders. Not recommended against a pawn that
+// can still be guarded by a pawn or run, or where the defenders are as quick.
 //
 // Pieces bear on a target also through own pieces that move on the same line.
 // They are brought up the quickest first, minor pieces before rooks, until

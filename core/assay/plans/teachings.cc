@@ -8,6 +8,8 @@
 #include <iterator>
 #include <string_view>
 
+#include "assay/facts/claim_makers.h"
+
 namespace assay {
 namespace {
 
@@ -112,7 +114,7 @@ constexpr Teaching kTeachings[] = {
     {S::kIsolatedQueensPawn, kOwner, K::kRegroup, "e5", kKnight},
     {S::kIsolatedQueensPawn, kOwner, K::kKingAttack, ""},
     {S::kIsolatedQueensPawn, kOther, K::kRegroup, "d5", kKnight},
-    {S::kIsolatedQueensPawn, kOther, K::kSiege, "d4 d5"},
+    {S::kIsolatedQueensPawn, kOther, K::kSiege, "d4"},
     {S::kIsolatedQueensPawn, kOther, K::kTrade, ""},
     {S::kHangingPawns, kOwner, K::kLever, "d5"},
     {S::kHangingPawns, kOwner, K::kLever, "c5"},
@@ -137,10 +139,10 @@ constexpr Teaching kTeachings[] = {
     {S::kExchangeFrench, kOther, K::kFile, "e8 e7 e6"},
     {S::kExchangeFrench, kOther, K::kRegroup, "e4", kKnight},
     {S::kDoubledCPawns, kOther, K::kSiege, "c4 c5"},
-    {S::kMobileCentre, kOwner, K::kExpansion, "d5 e5"},
-    {S::kMobileCentre, kOwner, K::kLever, "d5 e5"},
-    {S::kMobileCentre, kOther, K::kSiege, "d4 e4"},
-    {S::kMobileCentre, kOther, K::kTrade, "", kKnight},
+    {S::kTwoPawnCentre, kOwner, K::kExpansion, "d5 e5"},
+    {S::kTwoPawnCentre, kOwner, K::kLever, "d5 e5"},
+    {S::kTwoPawnCentre, kOther, K::kSiege, "d4 e4"},
+    {S::kTwoPawnCentre, kOther, K::kTrade, "", kKnight},
     {S::kThreeAgainstTwo, kOwner, K::kMajority, ""},
     {S::kOppositeCastling, kOwner, K::kKingAttack, ""},
     {S::kOppositeCastling, kOther, K::kKingAttack, ""},
@@ -202,6 +204,7 @@ void CreditTeachings(const Outlook& outlook, const StructureList& structures,
           });
       if (draft == drafts.end()) continue;
       draft->taught = structure.structure;
+      draft->claims.push_back(StructureClaim(structure));
       draft->promise += credit;
     }
   }

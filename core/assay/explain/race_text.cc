@@ -1,0 +1,94 @@
+#include "assay/explain/race_text.h"
+
+#include "assay/explain/line_text.h"
+#include "assay/explain/words.h"
+#include "assay/facts/claim_makers.h"
+
+namespace assay {
+namespace {
+
+std::string MovesText(const ToldPlan& told) {
+  const int tempi = told.plan.tempi();
+  return tempi == 1 ? "one move" : NumberText(tempi) + " moves";
+}
+
+class RaceTeller {
+ public:
+  RaceTeller(const Race& race, const Position& position,
+             const std::vector<ToldPlan>& plans)
+      : race_(race), position_(position) {
+    for (const Side side : kSides) runner_[Index(side)] = Runner(side, plans);
+  }
+
+  std::string Tell(ClaimTable& table, ClaimRefs& refs) const {
+    const std::string text = Sentence(table, refs);
+    if (text.empty()) return text;
+    for (const ToldPlan* told : runner_) {
+      if (told != nullptr) Merge(told->claims, refs);
+    }
+    return text;
+  }
+
+ private:
+  // Told plans are White's, then Black's, each side's best first.
+  const ToldPlan* Runner(Side side, const std::vector<ToldPlan>& plans) const {
+    const auto& place = race_.runner[Index(side)];
+    if (!place.has_value()) return nullptr;
+    std::size_t at = 0;
+    for (const ToldPlan& told : plans) {
+      if (told.plan.side == side && at++ == *place) return &told;
+    }
+    return nullptr;
+  }
+
+  std::string Sentence(ClaimTable& table, ClaimRefs& refs) const {
+    const ToldPlan* white = runner_[0];
+    const ToldPlan* black = runner_[1];
+    if (white == nullptr && black == nullptr) return "";
+    if (race_.compensated.has_value()) return Compensation();
+    if (race_.start == Start::kStopping) return Stopping(table, refs);
+    if (white == nullptr || black == nullptr) {
+      const ToldPlan& only = white == nullptr ? *black : *white;
+      return std::string(Name(only.plan.side)) +
+             " has the bigger plan: " + only.title + ".";
+    }
+    if (!race_.faster.has_value()) return "";
+    const ToldPlan& faster = *runner_[Index(*race_.faster)];
+    const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
+    return std::string(Name(faster.plan.side)) +
+           "'s plan comes first: " + faster.title + " takes " +
+           MovesText(faster) + ", " + Name(slower.plan.side) + "'s, " +
+           slower.title + ", " + MovesText(slower) + ".";
+  }
+
+  std::string Compensation() const {
+    const ToldPlan* told = runner_[Index(*race_.compensated)];
+    if (told == nullptr) return "";
+    return std::string(Name(*race_.compensated)) +
+           " has play for the material: " + told->title + " comes in time.";
+  }
+
+  // What the side to move starts with is no plan of its own.
+  std::string Stopping(ClaimTable& table, ClaimRefs& refs) const {
+    const Side mover = position_.side_to_move();
+    const ToldPlan* danger = runner_[Index(Other(mover))];
+    if (danger == nullptr || race_.first.is_null()) return "";
+    table.Add(LineClaim(position_, mover, {race_.first}), refs);
+    return std::string(Name(mover)) + " has to reckon with " + danger->title +
+           ", which " + NumberedMove(position_, race_.first) + " stops.";
+  }
+
+  const Race& race_;
+  const Position& position_;
+  const ToldPlan* runner_[2] = {};
+};
+
+}  // namespace
+
+std::string RaceText(const Race& race, const Position& position,
+                     const std::vector<ToldPlan>& plans, ClaimTable& table,
+                     ClaimRefs& refs) {
+  return RaceTeller(race, position, plans).Tell(table, refs);
+}
+
+}  // namespace assay

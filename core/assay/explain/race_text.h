@@ -1,0 +1,22 @@
+// Both sides' plans against each other, in a sentence of the summary.
+#ifndef ASSAY_EXPLAIN_RACE_TEXT_H_
+#define ASSAY_EXPLAIN_RACE_TEXT_H_
+
+#include <string>
+#include <vector>
+
+#include "assay/explain/explanation.h"
+#include "assay/plans/race.h"
+
+namespace assay {
+
+// "White's plan comes first: the minority attack takes two moves, Black's
+// attack on the king four."; "" where no plan is worth racing. The plans are
+// the explanation's; adds what the sentence stands on.
+std::string RaceText(const Race& race, const Position& position,
+                     const std::vector<ToldPlan>& plans, ClaimTable& table,
+                     ClaimRefs& refs);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_RACE_TEXT_H_
