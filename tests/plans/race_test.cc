@@ -13,7 +13,7 @@ Move M(const Position& position, Side side, Square from, Square to) {
   return FindMove(position, side, from, to);
 }
 
-class Race : public ::testing::Test {
+class Races : public ::testing::Test {
  protected:
   void Run(Side side, Centipawns own_gain, Centipawns rival_gain,
            Standing rival_standing = Standing::kInTime) {
@@ -45,13 +45,17 @@ class Race : public ::testing::Test {
     Compare({position, facts, weights, Side::kWhite},
             {position, facts, weights, Side::kBlack}, swapped ? rivals_ : own_,
             swapped ? own_ : rivals_);
+    race_ = FindRace({position, facts, weights, Side::kWhite},
+                     {position, facts, weights, Side::kBlack},
+                     swapped ? rivals_ : own_, swapped ? own_ : rivals_);
   }
 
+  Race race_;
   std::vector<Plan> own_;
   std::vector<Plan> rivals_;
 };
 
-TEST_F(Race, SlowAgainstAFasterBiggerPlan) {
+TEST_F(Races, SlowAgainstAFasterBiggerPlan) {
   for (const Side side : kSides) {
     Run(side, 40, 100);
     EXPECT_EQ(own_[0].standing, Standing::kSlow);
@@ -59,17 +63,36 @@ TEST_F(Race, SlowAgainstAFasterBiggerPlan) {
   }
 }
 
-TEST_F(Race, InTimeAgainstAFasterPlanNoBigger) {
+TEST_F(Races, InTimeAgainstAFasterPlanNoBigger) {
   for (const Side side : kSides) {
     Run(side, 100, 100);
     EXPECT_EQ(own_[0].standing, Standing::kInTime);
   }
 }
 
-TEST_F(Race, AStoppedPlanIsNoRival) {
+TEST_F(Races, AStoppedPlanIsNoRival) {
   for (const Side side : kSides) {
     Run(side, 40, 100, Standing::kStopped);
     EXPECT_EQ(own_[0].standing, Standing::kInTime);
+  }
+}
+
+TEST_F(Races, SaysWhoIsFasterAndWhatToStartWith) {
+  for (const Side side : kSides) {
+    Run(side, 100, 100);
+    EXPECT_EQ(race_.faster, Other(side));
+    EXPECT_EQ(race_.start, Start::kOwnPlan);
+    EXPECT_EQ(race_.first, own_[0].moves.front());
+    EXPECT_FALSE(race_.compensated.has_value());  // a pawn each
+  }
+}
+
+TEST_F(Races, HasNobodyFasterWithoutAPlan) {
+  for (const Side side : kSides) {
+    Run(side, 10, 10);
+    EXPECT_FALSE(race_.faster.has_value());
+    EXPECT_EQ(race_.start, Start::kNothing);
+    EXPECT_TRUE(race_.first.is_null());
   }
 }
 

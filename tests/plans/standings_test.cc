@@ -5,12 +5,15 @@
 
 #include <string>
 
+#include "assay/facts/claim_makers.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
 #include "assay/plans/judge.h"
 #include "assay/plans/planner.h"
 #include "assay/rules/movegen.h"
 #include "tests/plans/handbook_rows.h"
+#include "tests/support/from_pieces.h"
+#include "tests/support/plausible_play.h"
 #include "tests/support/printers.h"
 
 namespace assay {
@@ -164,6 +167,66 @@ TEST(Standings, OfPlansOfferedAreNeverInTime) {
       EXPECT_EQ(Text(plan.standing), row.cells[kStanding]) << row.name();
     }
   }
+}
+
+// The king walks to b4 in three; a knight on g8 guards b4 in two moves and in
+// no fewer.
+TEST(LongStops, AKnightComesRoundInTime) {
+  Position position = testing_support::FromPieces("Kb1 h2 v Kh6 Ng8 h7");
+  for (const Side side : kSides) {
+    const auto at = [side](const char* square) {
+      return Relative(side, ParseSquare(square));
+    };
+    const Facts facts(position);
+    const Outlook outlook{position, facts, DefaultWeights(), side};
+    Draft draft;
+    draft.kind = PlanKind::kKingWalk;
+    draft.moves = {Move(at("b1"), at("b2")), Move(at("b2"), at("b3")),
+                   Move(at("b3"), at("b4"))};
+    draft.targets = {at("b4")};
+    draft.promise = 200;
+    const Plan plan = JudgePlan(outlook, draft, {DefaultWeights(), 0, nullptr});
+    EXPECT_EQ(plan.standing, Standing::kStopped);
+    ASSERT_EQ(plan.counter.size(), 2U);
+    EXPECT_EQ(plan.counter[0], Move(at("g8"), at("e7")));
+    EXPECT_EQ(plan.counter_from, 1U);
+    position = SwapColours(position);
+  }
+}
+
+TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
+  int claimed = 0;
+  testing_support::PlayPlausibly(91, 150, [&](const Position& position) {
+    if (!HasLegalMove(position)) return;
+    Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
+    const Inquiry inquiry{DefaultWeights(), 3000, nullptr};
+    ProvePlans(position, Prove(position, inquiry), inquiry, plans);
+    for (const Side side : kSides) {
+      int needing = 0;
+      for (const Plan& plan : plans.Of(side)) {
+        if (plan.standing == Standing::kNeeds) ++needing;
+        const IfIgnored& ignored = plan.if_ignored;
+        if (ignored.line.empty()) continue;
+        ++claimed;
+        EXPECT_EQ(plan.standing, Standing::kInTime);
+        Position at = position;
+        for (const Move move : ignored.line) {
+          if (move.is_null()) {
+            ASSERT_FALSE(at.InCheck());
+          } else {
+            ASSERT_TRUE(IsLegal(at, move));
+          }
+          at = at.AfterStep(move);
+        }
+        if (ignored.material == 0) continue;
+        EXPECT_GE(ignored.material, 100);
+        EXPECT_EQ(MaterialBalance(at, side) - MaterialBalance(position, side),
+                  ignored.material);
+      }
+      EXPECT_LE(needing, 1);
+    }
+  });
+  EXPECT_GE(claimed, 10);
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include "assay/explain/account.h"
 #include "assay/explain/cautions.h"
+#include "assay/explain/if_ignored_text.h"
 #include "assay/explain/plan_text.h"
 #include "assay/explain/proved.h"
 #include "assay/explain/structure.h"

@@ -39,12 +39,6 @@ struct ToldPlan {
 // The plan is of the position that the facts are about.
 ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table);
 
-// What search found to come of the plan if the other side just develops, in
-// place of what is said of waiting moves; unchanged where nothing was found
-// that can be named. `before` are the reasons of the position, all of them.
-void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
-                   const Weights& weights, ClaimTable& table, ToldPlan& told);
-
 }  // namespace assay
 
 #endif  // ASSAY_EXPLAIN_PLAN_TEXT_H_
