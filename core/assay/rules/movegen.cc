@@ -46,6 +46,30 @@ class CountSink {
   int count_ = 0;
 };
 
+// Looks for one move, and lists none.
+class SeekSink {
+ public:
+  explicit SeekSink(Move sought) : sought_(sought) {}
+  void Targets(Square from, Bitboard to) {
+    found_ |= from == sought_.from() && Contains(to, sought_.to()) &&
+              sought_ == Move(from, sought_.to());
+  }
+  void PawnMoves(Bitboard to, int offset) {
+    found_ |= Contains(to, sought_.to()) &&
+              sought_ == Move(Square(sought_.to() - offset), sought_.to());
+  }
+  void Promotions(Bitboard to, int offset) {
+    found_ |= Contains(to, sought_.to()) && sought_.is_promotion() &&
+              sought_.from() == Square(sought_.to() - offset);
+  }
+  void One(Move move) { found_ |= move == sought_; }
+  bool found() const { return found_; }
+
+ private:
+  const Move sought_;
+  bool found_ = false;
+};
+
 template <Side kUs, class Sink>
 class Generator {
  public:
@@ -241,12 +265,9 @@ bool HasLegalMove(const Position& position) {
 }
 
 bool IsLegal(const Position& position, Move move) {
-  MoveList moves;
-  LegalMoves(position, moves);
-  for (const Move legal : moves) {
-    if (legal == move) return true;
-  }
-  return false;
+  SeekSink sink(move);
+  Generate(position, sink);
+  return sink.found();
 }
 
 std::uint64_t Perft(const Position& position, int depth) {
