@@ -1,6 +1,6 @@
 // Sieges, on positions of our own making. The preconditions are common
 // practice; the two knights and the bishop against the front one of doubled
-// pawns, and the blockade, are Nimzowitsch's (My System, 1925).
+// pawns are Nimzowitsch's (My System, 1925).
 #include <gtest/gtest.h>
 
 #include "tests/support/drafts.h"
@@ -46,6 +46,11 @@ INSTANTIATE_TEST_SUITE_P(
                  Side::kWhite,
                  "",
                  kD6},
+        DraftRow{{"KnightOpensTheFileForTheRook"},
+                 "2r3k1/pb3ppp/1pn1p3/8/2P1P3/2PB4/P3QPPP/R5K1 b - - 0 1",
+                 Side::kBlack,
+                 "Ba6 Na5",
+                 kC4},
         DraftRow{{"EdgePawnFixedByARam"},
                  "6k1/1b3pp1/8/p6p/P7/2N5/1P3PPP/5BK1 w - - 0 1",
                  Side::kWhite,

@@ -2,8 +2,9 @@
 //
 // The trade recommends it once the queens are off and few pieces are left:
 // the king in front of the enemy passed pawn, beside the own one, to pawns
-// that no pawn guards, else to the centre. Not recommended while enough pieces
-// remain to hunt it, nor where it stands where it works already.
+// that no pawn guards, else to the centre, or as near to it as nothing attacks
+// it where pawns and pieces hold the centre. Not recommended while enough
+// pieces remain to hunt it, nor where it stands where it works already.
 //
 // The king walks over squares that no enemy piece attacks now.
 #include <algorithm>
@@ -29,6 +30,17 @@ constexpr Centipawns kPerStepToCentre = 8;
 constexpr Centipawns kLeastGain = 16;
 
 constexpr Bitboard kCentre = Bit(kD4) | Bit(kE4) | Bit(kD5) | Bit(kE5);
+
+// Distances to the four squares of the centre in all.
+int Away(Square square) {
+  int away = 0;
+  for (const Square centre : Each(kCentre)) {
+    away += KingDistance(square, centre);
+  }
+  return away;
+}
+// A step nearer to each of them.
+constexpr int kLeastNearer = 4;
 
 struct Goal {
   Bitboard squares = 0;  // where the king does the work
@@ -65,6 +77,16 @@ class Walk {
     return -1;
   }
 
+  // The reached square nearest to the centre, of equals the soonest.
+  Square NearestToCentre() const {
+    Square best = First(layers_[0]);
+    for (int moves = 1; moves <= kMostMoves; ++moves) {
+      const Square square = MostCentral(layers_[moves]);
+      if (square != kNoSquare && Away(square) < Away(best)) best = square;
+    }
+    return best;
+  }
+
   // A shortest way, start included, through the middle where there is a
   // choice.
   SquareList WayTo(Bitboard squares, int moves) const {
@@ -85,10 +107,7 @@ class Walk {
     Square best = kNoSquare;
     int least = 99;
     for (const Square square : InOrder(side_, squares)) {
-      int away = 0;
-      for (const Square centre : Each(kCentre)) {
-        away += KingDistance(square, centre);
-      }
+      const int away = Away(square);
       if (away < least) {
         least = away;
         best = square;
@@ -161,8 +180,16 @@ class Walker {
     }
     // One step from the centre it stands well enough.
     if (KingDistance(king, nearest) < 2) return;
-    const Goal goal{kCentre, nearest, kPerStepToCentre};
-    Offer(goal, ClaimKind::kUnspecified, side_, best);
+    if (walk_.MovesTo(kCentre) >= 0) {
+      Offer({kCentre, nearest, kPerStepToCentre}, ClaimKind::kUnspecified,
+            side_, best);
+      return;
+    }
+    // Pawns and pieces hold the centre itself: as near to it as is safe.
+    const Square nearer = walk_.NearestToCentre();
+    if (Away(king) - Away(nearer) < kLeastNearer) return;
+    Offer({Bit(nearer), nearer, kPerStepToCentre}, ClaimKind::kUnspecified,
+          side_, best);
   }
 
   // `reason`: what is said of the square aimed at, of the owner of what

@@ -38,6 +38,7 @@ constexpr Centipawns kByBishop = 34;
 constexpr Centipawns kByKing = 38;
 constexpr Centipawns kByRook = 16;
 constexpr Centipawns kARankFurther = 8;
+constexpr Centipawns kLessWhereMet = 16;
 constexpr int kMostRoute = 3;
 
 Square Ahead(Side side, Square square) {
@@ -107,37 +108,45 @@ std::vector<Move> StepsOf(const Outlook& outlook, Square pawn) {
   return moves;
 }
 
-void AddAdvance(const Outlook& outlook, Square pawn, Shortlist& best) {
+void OfferAdvance(const Outlook& outlook, Square pawn,
+                  const std::vector<Move>& moves, Shortlist& best) {
   const Side side = outlook.side;
-  const bool far_on = RelativeRank(side, pawn) >= 3;
-  if (!far_on && outlook.facts.phase() > kFewPieces) return;
   Draft draft;
   draft.kind = PlanKind::kPasser;
-  draft.moves = StepsOf(outlook, pawn);
-  if (draft.moves.empty()) return;
-  const std::optional<Position> end =
-      PlayAlone(outlook.position, side, draft.moves);
-  const std::optional<Centipawns> gain = GainAlone(outlook, draft.moves);
+  draft.moves = moves;
+  const std::optional<Position> end = PlayAlone(outlook.position, side, moves);
+  const std::optional<Centipawns> gain = GainAlone(outlook, moves);
   if (!end.has_value() || !gain.has_value()) return;
-  const Square there = draft.moves.back().to();
+  const Square there = moves.back().to();
+  draft.targets.Add(there);
   Centipawns value = *gain;
-  if (draft.moves.back().is_promotion()) {
+  if (moves.back().is_promotion()) {
     value = std::min(value, kMostQueen);
-    draft.targets.Add(there);
   } else {
     const Square next = Ahead(side, there);
-    draft.targets.Add(there);
     if (end->At(next).empty() && !end->IsAttacked(outlook.enemy(), next)) {
       value += kWayForward;
     }
     if (HasRookBehind(*end, side, there)) value += kRookBehind;
+    value = std::min(value, kMostStep);
   }
-  if (!draft.moves.back().is_promotion()) value = std::min(value, kMostStep);
   if (value < kLeast) return;
   draft.claims.push_back(SquaresClaim(ClaimKind::kPassed, side, Bit(pawn)));
   draft.claims.push_back(
       KingDistanceClaim(outlook.facts, outlook.enemy(), Ahead(side, pawn)));
   best.Offer(outlook, std::move(draft), value);
+}
+
+void AddAdvance(const Outlook& outlook, Square pawn, Shortlist& best) {
+  const bool far_on = RelativeRank(outlook.side, pawn) >= 3;
+  if (!far_on && outlook.facts.phase() > kFewPieces) return;
+  const std::vector<Move> moves = StepsOf(outlook, pawn);
+  if (moves.empty()) return;
+  OfferAdvance(outlook, pawn, moves, best);
+  // The first step alone is worth making even where a later one is stopped.
+  if (moves.size() > 1 && moves.front().from() == pawn) {
+    OfferAdvance(outlook, pawn, {moves.front()}, best);
+  }
 }
 
 Centipawns WorthOfBlocker(const Outlook& outlook, PieceKind kind) {
@@ -155,13 +164,20 @@ Centipawns WorthOfBlocker(const Outlook& outlook, PieceKind kind) {
   }
 }
 
-// Whether a piece that is not the queen holds the pawn up already, here or on
-// a square further on that it cannot pass.
+// Whether a piece that is not the queen stands right before the pawn.
 bool IsHeldUp(const Outlook& outlook, Square pawn) {
-  const Bitboard ahead = FrontSpan(outlook.enemy(), Bit(pawn));
   const Bitboard holders = outlook.position.Pieces(outlook.side) &
                            ~outlook.facts.Own(outlook.side, PieceKind::kQueen);
-  return (ahead & holders) != 0;
+  return (Forward(outlook.enemy(), Bit(pawn)) & holders) != 0;
+}
+
+// Whether a minor piece or the king waits for it further on: it will not get
+// through, and to stop it sooner is worth that much less.
+bool IsMetLater(const Outlook& outlook, Square pawn) {
+  const Bitboard heavy = outlook.facts.Own(outlook.side, PieceKind::kQueen) |
+                         outlook.facts.Own(outlook.side, PieceKind::kRook);
+  return (FrontSpan(outlook.enemy(), Bit(pawn)) &
+          outlook.position.Pieces(outlook.side) & ~heavy) != 0;
 }
 
 Claim HoldingClaim(const Outlook& outlook, Square pawn, Square goal,
@@ -194,6 +210,7 @@ void AddBlockers(const Outlook& outlook, Square pawn, Square goal,
     const Reach reach(outlook.facts, from, most);
     if (reach.MovesTo(goal) < 1) continue;
     value += (rank - 3) * kARankFurther;
+    if (IsMetLater(outlook, pawn)) value -= kLessWhereMet;
     for (const SquareList& route : reach.RoutesTo(goal, 2)) {
       Draft draft;
       draft.kind = PlanKind::kPasser;
@@ -233,7 +250,7 @@ void AddBlockade(const Outlook& outlook, Square pawn, Shortlist& best) {
 
 void DraftPassers(const Outlook& outlook, std::vector<Draft>& drafts) {
   if (outlook.facts.InCheck()) return;
-  Shortlist best(2);
+  Shortlist best(3);
   for (const Square pawn : Each(outlook.facts.Pawns(outlook.side).passed)) {
     AddAdvance(outlook, pawn, best);
   }

@@ -40,7 +40,8 @@ constexpr Centipawns kLeastGain = 25;
 // guards in view.
 constexpr int kScope[kPieceKinds] = {0, 8, 5, 4, 0, 0};
 constexpr int kOutpost[kPieceKinds] = {0, 30, 18, 0, 0, 0};
-constexpr int kPost = 20;
+constexpr int kFarPost = 20;
+constexpr int kPost = 10;
 constexpr int kRim = 14;
 constexpr int kWeakPawnSeen = 5;
 // For a bad bishop that gets past the third rank, out of its pawns.
@@ -54,8 +55,8 @@ constexpr int kMoveCost = 5;
 constexpr Centipawns kOutpostPromise = 28;
 // A post that pieces alone can dispute: the ledger has the knight's squares
 // but not that it has to be answered, by an exchange or by a move that gives
-// something up. Own reasoning, about an outpost's promise in the enemy half
-// with a pawn behind it, two thirds of it short of that.
+// something up. Own reasoning, most of an outpost's promise in the enemy half
+// with a pawn behind it, half of it short of that.
 constexpr Centipawns kFarPostPromise = 22;
 constexpr Centipawns kPostPromise = 14;
 // A minor piece ahead of an isolated pawn of the central files: an outpost's
@@ -111,7 +112,9 @@ class Regrouper {
     }
     if (kind == PieceKind::kKnight) {
       if (IsRim(square)) value -= kRim;
-      if (IsPost(from, square)) value += kPost;
+      if (IsPost(from, square)) {
+        value += RelativeRank(side_, square) >= 4 ? kFarPost : kPost;
+      }
     }
     return value;
   }

@@ -34,8 +34,9 @@ constexpr Centipawns kOutnumbered = 45;
 // As many defenders as attackers can come, but they have to: the ledger's
 // attack on the pawn is what tying down a piece is worth, and no more.
 constexpr Centipawns kTiesDown = 0;
-// The same against a pawn isolated or backward on a half-open file: the
-// weakness stays, and so does the duty to guard it. A third of the first.
+// The same against a pawn isolated, backward or one of a hanging pair on a
+// half-open file, doubled, or the base of a locked chain: the weakness stays,
+// and so does the duty to guard it. A third of the first.
 constexpr Centipawns kTiesDownForGood = 15;
 // Below this, pieces have better to do.
 constexpr Centipawns kLeastSiege = 25;
@@ -224,6 +225,20 @@ Bitboard LinesInUse(const Facts& facts, Side side, Square target) {
   return lines;
 }
 
+// The pieces and pawns of the side that bear on the square, also those behind
+// others of its own on the same line.
+Bitboard BearingOn(const Position& position, Side side, Square target) {
+  Bitboard bearing = 0;
+  Bitboard occupied = position.Occupied();
+  while (true) {
+    const Bitboard more =
+        position.Attackers(side, target, occupied) & occupied & ~bearing;
+    if (more == 0) return bearing;
+    bearing |= more;
+    occupied &= ~more;
+  }
+}
+
 class Besieger {
  public:
   Besieger(const Outlook& outlook, Square target)
@@ -238,21 +253,22 @@ class Besieger {
     Position at = outlook_.position;
     std::vector<Move> moves;
     Bitboard kept_clear = LinesInUse(outlook_.facts, outlook_.side, target_);
-    int bearing = 0;
     for (int i = 0; i < ours_.size; ++i) {
       const Recruit& recruit = ours_.list[i];
-      if (recruit.moves == 0) {
-        ++bearing;
+      if (recruit.moves == 0) continue;
+      if (static_cast<int>(moves.size()) + recruit.moves > kMostMoves) continue;
+      // A piece that moved up may have opened the line for it.
+      if (Contains(BearingOn(at, outlook_.side, target_), recruit.from)) {
         continue;
       }
-      if (static_cast<int>(moves.size()) + recruit.moves > kMostMoves) continue;
       if (!Bring(recruit, at, moves, kept_clear)) continue;
-      ++bearing;
+      const int bearing = PopCount(BearingOn(at, outlook_.side, target_));
       const int defenders = theirs_.Within(static_cast<int>(moves.size()));
       // One against one is an attack on a pawn, not a siege.
-      if (bearing < defenders || (bearing == 1 && defenders == 1)) continue;
+      if (bearing == 1 && defenders > 0) continue;
+      if (bearing < defenders && !Stays()) continue;
       // A long journey only to be met is not worth making.
-      if (bearing == defenders && recruit.moves == kMostMovesOfOne) continue;
+      if (bearing <= defenders && recruit.moves == kMostMovesOfOne) continue;
       if (ExchangeValueOf(at, target_) == 0) continue;
       Offer(moves, PromiseOf(bearing, defenders), best);
       if (bearing > defenders) return;
@@ -308,13 +324,21 @@ class Besieger {
     return false;
   }
 
-  Centipawns PromiseOf(int bearing, int defenders) const {
-    if (bearing > defenders) return kOutnumbered;
+  // Whether no advance or exchange of pawns is likely to rid the owner of the
+  // weakness: the duty to guard it stays, too.
+  bool Stays() const {
     const PawnFacts& pawns = outlook_.facts.Pawns(outlook_.enemy());
     const Bitboard open = outlook_.facts.HalfOpenFiles(outlook_.side);
-    const bool stays =
-        Contains((pawns.isolated | pawns.backward) & open, target_);
-    return stays ? kTiesDownForGood : kTiesDown;
+    const Bitboard on_open_files =
+        (pawns.isolated | pawns.backward |
+         HangingPair(outlook_.facts, outlook_.enemy())) &
+        open;
+    return Contains(on_open_files | pawns.doubled | pawns.chain_bases, target_);
+  }
+
+  Centipawns PromiseOf(int bearing, int defenders) const {
+    if (bearing > defenders) return kOutnumbered;
+    return Stays() ? kTiesDownForGood : kTiesDown;
   }
 
   void Offer(const std::vector<Move>& moves, Centipawns promise,

@@ -1,10 +1,12 @@
 // Trade: an exchange of like for like that leaves the side better off.
 //
 // The trade recommends it where the piece given is worse than the one got: the
-// own bad bishop, one of the enemy's two bishops, the only piece that guards a
-// square wanted; where fewer pieces suit the side: ahead in pieces (not in
-// pawns), or cramped; and queens come off where the own king is the less safe.
-// Not recommended for its own sake, nor of the own good piece for a bad one.
+// own bad bishop, one of the enemy's two bishops, the good one of them where
+// the other is bad, the bishop beside the enemy king, the guard of a square
+// wanted or of a central pawn under attack; where fewer pieces suit the side:
+// ahead in pieces (not in pawns), or cramped; and queens come off where the own
+// king is the less safe. Not recommended for its own sake, nor of the own good
+// piece for a bad one.
 //
 // Each pair of like pieces that can meet is taken off the board, and the
 // ledgers before and after are compared. The pair meets by a capture that can
@@ -38,6 +40,17 @@ constexpr Centipawns kBadBishop = 30;
 // structure leaves, so this is small: holding on to it grows with every pawn
 // that goes.
 constexpr Centipawns kBishopPair = 10;
+// The opponent's good bishop, the guard of the squares that its pawns, on the
+// other colour, do not guard. As for the own bad bishop, less a little: an own
+// bishop that is not bad goes, too.
+constexpr Centipawns kGoodBishop = 26;
+// The bishop beside a castled king whose pawn made room for it: the squares
+// around the king lose their guard. Own reasoning, a gap in a shelter (15 to
+// 25).
+constexpr Centipawns kFianchetto = 24;
+// The guard of a central pawn that is attacked as often as it will then be
+// guarded: a pawn to win or pieces tied down. Own reasoning, half a siege.
+constexpr Centipawns kGuardOfPawn = 24;
 // The guard of an outpost gone: the weight of an outpost that no minor piece
 // contests, to be filled by the move after.
 constexpr Centipawns kGuardOfSquare = 30;
@@ -176,6 +189,21 @@ class Trader {
       if (pawns != 0 && !same) {
         give(kBadBishop, BadBishopClaim(side_, pair.own, pawns));
       }
+      const Bitboard left = SquaresLeftTo(pair.other);
+      if (theirs == PieceKind::kBishop && pawns == 0 && left != 0) {
+        give(kGoodBishop, SquaresClaim(ClaimKind::kHole, enemy_,
+                                       Bit(*InOrder(side_, left).begin())));
+      }
+      if (theirs == PieceKind::kBishop && HoldsCastle(enemy_, pair.other) &&
+          !HoldsCastle(side_, pair.own) &&
+          facts_.Own(side_, PieceKind::kQueen) != 0) {
+        give(kFianchetto, FlankPawnMovedClaim(
+                              enemy_, First(Forward(enemy_, Bit(pair.other)))));
+      }
+    }
+    const Square pawn = PawnHeldBy(pair);
+    if (pawn != kNoSquare) {
+      give(kGuardOfPawn, ControlClaim(facts_, side_, pawn));
     }
     if (theirs == PieceKind::kBishop && HasBishopPair(facts_, enemy_) &&
         !HasBishopPair(facts_, side_)) {
@@ -188,16 +216,57 @@ class Trader {
     if (cramped_) give(kCramped, SpaceClaim(facts_, side_));
   }
 
-  // A square wanted that of the enemy minor pieces only this one can contest,
-  // and another own minor piece than the one given can come to.
+  // The enemy's central holes that only this bishop is made to guard: the
+  // pawns of the central files stand on the other colour, all but one, and
+  // one at least is rammed there.
+  Bitboard SquaresLeftTo(Square bishop) const {
+    const PawnFacts& pawns = facts_.Pawns(enemy_);
+    const Bitboard colour = IsLight(bishop) ? kLightSquares : kDarkSquares;
+    const Bitboard central = pawns.pawns & Facts::kCentreFiles;
+    if (PopCount(central & ~colour) < 3 || PopCount(central & colour) > 1 ||
+        (central & ~colour & pawns.rammed) == 0) {
+      return 0;
+    }
+    return pawns.holes & colour & Facts::kCentreFiles;
+  }
+
+  // Whether the bishop stands beside its castled king where the pawn before it
+  // made room by one step.
+  bool HoldsCastle(Side owner, Square bishop) const {
+    return IsCastled(facts_, owner) &&
+           Contains(facts_.KingNeighbourhood(owner), bishop) &&
+           RelativeRank(owner, bishop) == 1 &&
+           (MovedFlankPawns(facts_, owner) & Forward(owner, Bit(bishop))) != 0;
+  }
+
+  // A central pawn that no pawn guards and that has as many attackers, the
+  // piece given left out, as guards once the other is gone.
+  Square PawnHeldBy(const Pair& pair) const {
+    const PawnFacts& pawns = facts_.Pawns(enemy_);
+    for (const Square pawn :
+         InOrder(side_, facts_.Attacks(pair.other) & pawns.pawns &
+                            ~pawns.attacks & Facts::kCentreFiles)) {
+      const int attackers =
+          PopCount(facts_.Attackers(side_, pawn) & ~Bit(pair.own));
+      const int guards = PopCount(facts_.Attackers(enemy_, pawn)) - 1;
+      if (attackers >= 2 && attackers >= guards) return pawn;
+    }
+    return kNoSquare;
+  }
+
+  // A square wanted that the piece got contests, and that more own minor
+  // pieces than enemy ones can come to once both are gone: a piece that could
+  // not fight for the square goes for one that did, or the only one that did
+  // goes.
   Square SquareOnlyGuardedBy(const Pair& pair) const {
     for (const Square square : InOrder(side_, WantedSquares(facts_, side_))) {
-      const Bitboard contesters = OutpostContesters(facts_, side_, square);
-      if (contesters != Bit(pair.other)) continue;
       if (!Contains(facts_.Attacks(pair.other), square)) continue;
-      const Bitboard knights =
-          facts_.Own(side_, PieceKind::kKnight) & ~Bit(pair.own);
-      if (knights != 0) return square;
+      const Bitboard theirs =
+          OutpostContesters(facts_, side_, square) & ~Bit(pair.other);
+      const Bitboard ours =
+          OutpostContesters(facts_, enemy_, square) & ~Bit(pair.own);
+      const Bitboard knights = ours & facts_.Own(side_, PieceKind::kKnight);
+      if (knights != 0 && PopCount(ours) > PopCount(theirs)) return square;
     }
     return kNoSquare;
   }
@@ -226,6 +295,8 @@ class Trader {
     draft.kind = PlanKind::kTrade;
     draft.moves = MovesToMeet(pair);
     if (draft.moves.empty()) return;
+    // Whoever stands on the square wanted is there to stay, not to be traded.
+    if (Contains(WantedSquares(facts_, side_), draft.moves.back().to())) return;
     const auto without = Without(position_, pair.own, pair.other);
     if (!without.has_value()) return;
     const Centipawns better =
@@ -252,7 +323,7 @@ class Trader {
     if (Contains(facts_.Attacks(pair.own), pair.other)) return Capture(pair);
     std::vector<Move> moves = Approach(pair);
     if (moves.empty() && BadBishopPawns(facts_, side_, pair.own) != 0) {
-      moves = ApproachAfterPawn(pair);
+      moves = ApproachAfterStep(pair);
     }
     return moves;
   }
@@ -276,7 +347,9 @@ class Trader {
       for (const Square end : InOrder(side_, reach.NewAfter(moves) & ends)) {
         // Guarded, where the other can take it: likes attack each other.
         const bool guarded =
-            (facts_.Attackers(side_, end) & ~Bit(pair.own)) != 0;
+            (position_.Attackers(side_, end,
+                                 position_.Occupied() & ~Bit(pair.own)) &
+             ~Bit(pair.own)) != 0;
         if (!guarded && position_.At(pair.other).kind() == kind) continue;
         for (const SquareList& route : RoutesInOrder(reach, side_, end, 2)) {
           std::vector<Move> found;
@@ -289,26 +362,37 @@ class Trader {
     return {};
   }
 
-  // A pawn's single step that opens the bishop's way to where it attacks the
-  // other.
-  std::vector<Move> ApproachAfterPawn(const Pair& pair) const {
-    const Bitboard in_the_way = BishopAttacks(pair.own, 0) &
-                                KingAttacks(pair.own) &
-                                facts_.Pawns(side_).pawns;
-    for (const Square pawn : InOrder(side_, in_the_way)) {
-      const Square step = First(Forward(side_, Bit(pawn)));
-      const Move first = FindMove(position_, side_, pawn, step);
-      if (first.is_null()) continue;
-      const auto after = PlayAlone(position_, side_, {first});
-      if (!after.has_value() || !StandsSafely(*after, step)) continue;
-      const Bitboard occupied = after->Occupied();
-      const Bitboard ends = BishopAttacks(pair.own, occupied) &
-                            BishopAttacks(pair.other, occupied) & ~occupied;
-      for (const Square end : InOrder(side_, ends)) {
-        std::vector<Move> moves = {first};
-        const SquareList route = {pair.own, end};
-        if (PlayRoute(*after, side_, route, moves).has_value()) return moves;
+  // A pawn's single step or a knight's move that opens the bishop's way to
+  // where it attacks the other.
+  std::vector<Move> ApproachAfterStep(const Pair& pair) const {
+    const Bitboard near = BishopAttacks(pair.own, 0) & KingAttacks(pair.own);
+    for (const Square pawn : InOrder(side_, near & facts_.Pawns(side_).pawns)) {
+      std::vector<Move> moves =
+          ApproachAfter(pair, {pawn, First(Forward(side_, Bit(pawn)))});
+      if (!moves.empty()) return moves;
+    }
+    for (const Square knight :
+         InOrder(side_, near & facts_.Own(side_, PieceKind::kKnight))) {
+      for (const Square to :
+           InOrder(side_, facts_.Attacks(knight) & ~position_.Occupied())) {
+        std::vector<Move> moves = ApproachAfter(pair, {knight, to});
+        if (!moves.empty()) return moves;
       }
+    }
+    return {};
+  }
+
+  std::vector<Move> ApproachAfter(const Pair& pair,
+                                  const SquareList& step) const {
+    std::vector<Move> moves;
+    const auto after = PlayRoute(position_, side_, step, moves);
+    if (!after.has_value()) return {};
+    const Bitboard occupied = after->Occupied();
+    const Bitboard ends = BishopAttacks(pair.own, occupied) &
+                          BishopAttacks(pair.other, occupied) & ~occupied;
+    for (const Square end : InOrder(side_, ends)) {
+      std::vector<Move> longer = moves;
+      if (PlayRoute(*after, side_, {pair.own, end}, longer)) return longer;
     }
     return {};
   }
