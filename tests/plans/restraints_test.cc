@@ -118,5 +118,24 @@ TEST(Restraints, PawnsThatAreLostAnywayNeedNoStop) {
                      PlanKind::kExpansion, "");
 }
 
+// Black's a6 is carried out before White's a6 could stop it.
+TEST(Restraints, SilentWhereTheOpponentCarriesThePlanOutAtOnce) {
+  static const auto& weights = *new Weights();
+  for (const bool black_to_move : {false, true}) {
+    const Position position =
+        FromPieces(black_to_move ? "Kg1 a5 h2 v Kg8 a7 h7, Black to move"
+                                 : "Kg1 a5 h2 v Kg8 a7 h7");
+    Plan plan;
+    plan.side = Side::kBlack;
+    plan.worth = plan.gain = 60;
+    plan.moves = {FindMove(position, plan.side, kA7, kA6)};
+    plan.targets = {kA6};
+    const Facts facts(position);
+    std::vector<Draft> drafts;
+    DraftRestraints({position, facts, weights, Side::kWhite}, {plan}, drafts);
+    EXPECT_EQ(drafts.empty(), black_to_move);
+  }
+}
+
 }  // namespace
 }  // namespace assay

@@ -91,6 +91,10 @@ void DraftRestraints(const Outlook& outlook, const std::vector<Plan>& enemy,
     if (i >= kMostPlans && !is_best_with_pawns) continue;
     with_pawns = with_pawns || is_best_with_pawns;
     if (!IsWorthStopping(plan)) continue;
+    // The opponent would simply carry it out.
+    const bool at_once =
+        plan.moves.size() == 1 && outlook.position.side_to_move() == plan.side;
+    if (at_once) continue;
     const Stop stop = BestStop(outlook, *own, plan);
     if (stop.move.is_null()) continue;
     Draft draft;
