@@ -11,6 +11,8 @@ namespace {
 
 // More than two reasons are none.
 constexpr std::size_t kMostClauses = 2;
+// Squares of space that are worth a word.
+constexpr int kMuchRoom = 3;
 // More pieces than this are counted, not listed.
 constexpr int kMostUnits = 2;
 
@@ -107,9 +109,26 @@ class Reasoner {
 
   std::string LeverMove(const Claim& claim) const {
     if (claim.others.empty()) return "";
-    return "the pawn on " + ToString(claim.squares[1]) + " hits " +
-           (claim.others.size() == 1 ? "the one on " : "those on ") +
+    return std::string("it hits the ") +
+           (claim.others.size() == 1 ? "pawn on " : "pawns on ") +
            SquaresText(claim.others.ToSet());
+  }
+
+  // An own weak pawn speaks for the break that makes it go.
+  std::string Weak(const Claim& claim, const std::string& what) const {
+    const Square pawn = claim.squares[0];
+    if (claim.side == plan_.side && plan_.kind == PlanKind::kLever) {
+      return "the " + what + " pawn on " + ToString(pawn) + " goes with it";
+    }
+    return It(pawn) + " is " + what + OnHalfOpenFile(pawn);
+  }
+
+  // A file: of a rook's plan the point, of a break what comes of it.
+  std::string File(const Claim& claim, const std::string& how) const {
+    if (plan_.kind == PlanKind::kFile) return "it is " + how;
+    if (claim.line.empty()) return "";
+    return "the " + FilesText(FileMask(FileOf(claim.squares[0]))) +
+           " can become " + how;
   }
 
   std::string Guards(const Claim& claim) const {
@@ -126,9 +145,9 @@ class Reasoner {
     const Square first = claim.squares.empty() ? kNoSquare : claim.squares[0];
     switch (claim.kind) {
       case ClaimKind::kIsolated:
-        return It(first) + " is isolated" + OnHalfOpenFile(first);
+        return Weak(claim, "isolated");
       case ClaimKind::kBackward:
-        return It(first) + " is backward" + OnHalfOpenFile(first);
+        return Weak(claim, "backward");
       case ClaimKind::kDoubled:
         return "the pawns on " + SquaresText(claim.squares.ToSet()) +
                " are doubled" +
@@ -140,9 +159,9 @@ class Reasoner {
       case ClaimKind::kSiegeCount:
         return SiegeCount(claim);
       case ClaimKind::kOpenFile:
-        return plan_.kind == PlanKind::kFile ? "it is open" : "";
+        return File(claim, "open");
       case ClaimKind::kHalfOpenFile:
-        return plan_.kind == PlanKind::kFile ? "it is half-open" : "";
+        return File(claim, "half-open");
       case ClaimKind::kLeverMove:
         return LeverMove(claim);
       case ClaimKind::kCentreClosed:
@@ -217,6 +236,11 @@ class Reasoner {
   }
 
   std::string Space(const Claim& claim) const {
+    if (plan_.kind == PlanKind::kLever) {
+      return std::string(Name(plan_.side)) + " has less room, " +
+             NumberText(claim.count) + " safe squares against " +
+             NumberText(claim.other_count);
+    }
     if (plan_.kind == PlanKind::kTrade) {
       return "it has " + NumberText(claim.count) +
              " safe squares behind its "
@@ -226,7 +250,7 @@ class Reasoner {
     if (claim.line.empty()) return "";
     for (const Claim& now : plan_.claims) {
       if (now.kind == ClaimKind::kSpace && now.line.empty() &&
-          now.side == claim.side && now.count < claim.count) {
+          now.side == claim.side && now.count + kMuchRoom <= claim.count) {
         return "the safe squares behind the pawns grow from " +
                std::to_string(now.count) + " to " + std::to_string(claim.count);
       }
@@ -235,14 +259,12 @@ class Reasoner {
   }
 
   std::string Scope(const Claim& claim) const {
-    if (plan_.kind != PlanKind::kRegroup || claim.count > 3 ||
+    if (plan_.kind != PlanKind::kRegroup || claim.count > 1 ||
         !claim.line.empty()) {
       return "";
     }
     return "on " + ToString(claim.squares[0]) + " it has " +
-           (claim.count == 0   ? "no useful square"
-            : claim.count == 1 ? "one useful square"
-                               : NumberText(claim.count) + " useful squares");
+           (claim.count == 0 ? "no useful square" : "one useful square");
   }
 
   const Position& position_;

@@ -145,7 +145,12 @@ class Teller {
     other.moves = plan_.prevented.moves;
     other.targets = plan_.prevented.targets;
     const ToldPlan told = Teller(facts_, other, table_).Tell();
-    prevented_ = told.title;
+    const bool journey =
+        other.kind == PlanKind::kRegroup || other.kind == PlanKind::kKingWalk;
+    const Square from = other.moves.front().from();
+    prevented_ = journey ? "the " + Kind(from) + "'s way to " +
+                               ToString(other.moves.back().to())
+                         : told.title;
     Merge(told.claims, told_.claims);
   }
 
@@ -181,7 +186,7 @@ class Teller {
       case PlanKind::kKingWalk:
         return "the king to " + ToString(Goal());
       case PlanKind::kDevelop:
-        return "finishing development";
+        return Castles() ? "castling" : "finishing development";
       case PlanKind::kFile:
         return std::string("a rook on the ") +
                FilesText(FileMask(FileOf(Goal())));
@@ -207,6 +212,11 @@ class Teller {
   // A regroup that also aims at the pawn behind its goal.
   bool IsBlockade() const {
     return plan_.kind == PlanKind::kRegroup && plan_.targets.size() > 1;
+  }
+
+  bool Castles() const {
+    return plan_.moves.size() == 1 &&
+           plan_.moves.front().type() == Move::Type::kCastling;
   }
 
   // The last move, which is the plan's point, for kinds that are named by it.
@@ -256,7 +266,7 @@ class Teller {
         return " walks the king to " + ToString(Goal()) +
                (told_.steps.size() == 1 ? "" : with);
       case PlanKind::kDevelop:
-        return " develops" + with;
+        return Castles() ? " castles with " + Names(1) : " develops" + with;
       case PlanKind::kFile:
         return std::string(" brings a rook to the ") +
                FilesText(FileMask(FileOf(Goal()))) + with;

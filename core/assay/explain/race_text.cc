@@ -16,8 +16,8 @@ class RaceTeller {
  public:
   RaceTeller(const Race& race, const Position& position,
              const std::vector<ToldPlan>& plans)
-      : race_(race), position_(position) {
-    for (const Side side : kSides) runner_[Index(side)] = Runner(side, plans);
+      : race_(race), position_(position), plans_(plans) {
+    for (const Side side : kSides) runner_[Index(side)] = Runner(side);
   }
 
   std::string Tell(ClaimTable& table, ClaimRefs& refs) const {
@@ -31,11 +31,11 @@ class RaceTeller {
 
  private:
   // Told plans are White's, then Black's, each side's best first.
-  const ToldPlan* Runner(Side side, const std::vector<ToldPlan>& plans) const {
+  const ToldPlan* Runner(Side side) const {
     const auto& place = race_.runner[Index(side)];
     if (!place.has_value()) return nullptr;
     std::size_t at = 0;
-    for (const ToldPlan& told : plans) {
+    for (const ToldPlan& told : plans_) {
       if (told.plan.side == side && at++ == *place) return &told;
     }
     return nullptr;
@@ -56,9 +56,9 @@ class RaceTeller {
     const ToldPlan& faster = *runner_[Index(*race_.faster)];
     const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
     return std::string(Name(faster.plan.side)) +
-           "'s plan comes first: " + faster.title + " takes " +
-           MovesText(faster) + ", " + Name(slower.plan.side) + "'s, " +
-           slower.title + ", " + MovesText(slower) + ".";
+           " is the quicker: " + MovesText(faster) + " for " + faster.title +
+           ", against " + NumberText(slower.plan.tempi()) + " for " +
+           slower.title + ".";
   }
 
   std::string Compensation() const {
@@ -73,6 +73,13 @@ class RaceTeller {
     const Side mover = position_.side_to_move();
     const ToldPlan* danger = runner_[Index(Other(mover))];
     if (danger == nullptr || race_.first.is_null()) return "";
+    for (const ToldPlan& told : plans_) {
+      // Search may hold that the stop does not work.
+      if (told.plan.side == mover && told.plan.moves.front() == race_.first &&
+          told.plan.standing != Standing::kInTime) {
+        return "";
+      }
+    }
     table.Add(LineClaim(position_, mover, {race_.first}), refs);
     return std::string(Name(mover)) + " has to reckon with " + danger->title +
            ", which " + NumberedMove(position_, race_.first) + " stops.";
@@ -80,6 +87,7 @@ class RaceTeller {
 
   const Race& race_;
   const Position& position_;
+  const std::vector<ToldPlan>& plans_;
   const ToldPlan* runner_[2] = {};
 };
 

@@ -10,8 +10,8 @@
 
 namespace assay {
 
-// "White's plan comes first: the minority attack takes two moves, Black's
-// attack on the king four."; "" where no plan is worth racing. The plans are
+// "White is the quicker: two moves for the minority attack, against four for an
+// attack on the king."; "" where no plan is worth racing. The plans are
 // the explanation's; adds what the sentence stands on.
 std::string RaceText(const Race& race, const Position& position,
                      const std::vector<ToldPlan>& plans, ClaimTable& table,

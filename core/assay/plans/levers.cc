@@ -17,6 +17,7 @@
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
 #include "assay/plans/best_drafts.h"
+#include "assay/facts/pieces.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/rules/movegen.h"
 
@@ -57,9 +58,10 @@ constexpr Centipawns kLeast = 18;  // less is not worth naming
 // worth: beyond that it is tactics, which search has to answer.
 constexpr Centipawns kMostLost = 40;
 constexpr Centipawns kMostWon = 30;
-constexpr int kCrampedBy = 2;    // squares of space behind
-constexpr int kFreedBy = 2;      // squares that a bishop sees more
-constexpr int kMostChoices = 1;  // of going on with an even exchange
+constexpr int kCrampedBy = 2;     // squares of space behind
+constexpr int kMuchLessRoom = 5;  // of them, that a reader is told of
+constexpr int kFreedBy = 2;       // squares that a bishop sees more
+constexpr int kMostChoices = 1;   // of going on with an even exchange
 constexpr std::size_t kMostWeighed = 4;
 constexpr std::size_t kMostGuards = 4;
 // With this many minor pieces at home, development comes before preparing.
@@ -437,6 +439,62 @@ bool AddGuard(const Outlook& outlook, Break& found) {
   return false;
 }
 
+// The file that the pawn leaves is open, or half-open, once it has taken its
+// target: where the side has rooks to use it.
+void AddOpenedFile(const Outlook& outlook, const Break& found,
+                   std::vector<Claim>& claims) {
+  const int file = FileOf(found.lever.from);
+  if (outlook.facts.Own(outlook.side, PieceKind::kRook) == 0) return;
+  std::vector<Move> moves = found.moves;
+  moves.emplace_back(found.lever.to, First(found.lever.targets));
+  const std::optional<Position> end =
+      PlayAlone(outlook.position, outlook.side, moves);
+  if (!end.has_value()) return;
+  const Facts facts(*end);
+  const bool open = Contains(facts.OpenFiles(), found.lever.to);
+  if (!open && !Contains(facts.HalfOpenFiles(outlook.side), found.lever.to)) {
+    return;
+  }
+  Claim claim =
+      open ? OpenFileClaim(file) : HalfOpenFileClaim(outlook.side, file);
+  claim.line = WithPasses(outlook.position, outlook.side, moves);
+  claims.push_back(std::move(claim));
+}
+
+// What the break is good for, the most telling first: weak pawns that go, a
+// bishop that gets out, a chain that loses its base, room, a file.
+void AddPurposes(const Outlook& outlook, const Break& found,
+                 std::vector<Claim>& claims) {
+  const Facts& facts = outlook.facts;
+  const Side side = outlook.side;
+  const PawnFacts& own = facts.Pawns(side);
+  const PawnFacts& theirs = facts.Pawns(outlook.enemy());
+  const Square pawn = found.lever.from;
+  if (Contains(own.doubled, pawn)) {
+    claims.push_back(DoubledClaim(facts, side, FileOf(pawn)));
+  }
+  for (const auto& [weak, kind] :
+       {std::pair{own.isolated, ClaimKind::kIsolated},
+        std::pair{own.backward, ClaimKind::kBackward}}) {
+    if (Contains(weak, pawn)) {
+      claims.push_back(SquaresClaim(kind, side, Bit(pawn)));
+    }
+  }
+  for (const Square bishop : Each(facts.Own(side, PieceKind::kBishop))) {
+    const Bitboard pawns = BadBishopPawns(facts, side, bishop);
+    if (Contains(pawns, pawn)) {
+      claims.push_back(BadBishopClaim(side, bishop, pawns));
+    }
+  }
+  for (const Square base : Each(found.lever.targets & theirs.chain_bases)) {
+    claims.push_back(ChainBaseClaim(facts, outlook.enemy(), base));
+  }
+  if (facts.centre() == Centre::kClosed) claims.push_back(CentreClaim(facts));
+  const Claim space = SpaceClaim(facts, side);
+  if (space.other_count - space.count >= kMuchLessRoom) claims.push_back(space);
+  AddOpenedFile(outlook, found, claims);
+}
+
 Draft DraftOf(const Outlook& outlook, const Break& found) {
   Draft draft;
   draft.kind = PlanKind::kLever;
@@ -447,18 +505,7 @@ Draft DraftOf(const Outlook& outlook, const Break& found) {
   before.pop_back();
   claim.line = WithPasses(outlook.position, outlook.side, before);
   draft.claims.push_back(std::move(claim));
-  const Facts& facts = outlook.facts;
-  const PawnFacts& theirs = facts.Pawns(outlook.enemy());
-  for (const Square base : Each(found.lever.targets & theirs.chain_bases)) {
-    draft.claims.push_back(ChainBaseClaim(facts, outlook.enemy(), base));
-  }
-  const Square pawn = found.lever.from;
-  if (Contains(facts.Pawns(outlook.side).doubled, pawn)) {
-    draft.claims.push_back(DoubledClaim(facts, outlook.side, FileOf(pawn)));
-  }
-  if (facts.centre() == Centre::kClosed) {
-    draft.claims.push_back(CentreClaim(facts));
-  }
+  AddPurposes(outlook, found, draft.claims);
   return draft;
 }
 
