@@ -104,7 +104,7 @@ TEST(ProvePlans, StopsWhatLosesToTheBestReply) {
     Plans plans = PlansOf(position);
     const Inquiry inquiry{DefaultWeights(), 4000, nullptr};
     const Proof best = Prove(position, inquiry);
-    ProvePlans(position, best, inquiry, plans);
+    ProvePlans(position, best, inquiry, 3, plans);
     for (const Side side : kSides) {
       for (const Plan& plan : plans.Of(side)) {
         EXPECT_FALSE(plan.proof.line.empty());

@@ -160,7 +160,7 @@ TEST(Standings, OfPlansOfferedAreNeverInTime) {
     const Position position = *PositionFromFen(row.fen());
     Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
     const Proof best = Prove(position, {DefaultWeights(), 12000, nullptr});
-    ProvePlans(position, best, inquiry, plans);
+    ProvePlans(position, best, inquiry, 3, plans);
     const std::vector<Move> moves = MovesOf(row, position);
     for (const Plan& plan : plans.Of(row.side())) {
       if (plan.moves != moves) continue;
@@ -200,7 +200,7 @@ TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
     if (!HasLegalMove(position)) return;
     Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
     const Inquiry inquiry{DefaultWeights(), 3000, nullptr};
-    ProvePlans(position, Prove(position, inquiry), inquiry, plans);
+    ProvePlans(position, Prove(position, inquiry), inquiry, 3, plans);
     for (const Side side : kSides) {
       int needing = 0;
       for (const Plan& plan : plans.Of(side)) {

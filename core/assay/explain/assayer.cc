@@ -1,5 +1,6 @@
 #include "assay/explain/assayer.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <utility>
 
@@ -32,14 +33,16 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   }
 }
 
-// How a budget is shared out: half for the verdict, the rest for what stands
-// beside it.
-constexpr int kVerdictShare = 2;
-constexpr int kThreatShare = 8;
-constexpr int kSecondShare = 16;
-constexpr int kTemptationShare = 8;
-constexpr int kPlansShare = 8;
-constexpr int kPlanMoveShare = 16;
+// How a budget is shared out, in percent: most for the verdict and for plans.
+constexpr std::uint64_t kVerdictShare = 42;
+constexpr std::uint64_t kThreatShare = 8;
+constexpr std::uint64_t kSecondShare = 6;
+constexpr std::uint64_t kTemptationShare = 8;
+constexpr std::uint64_t kPlansShare = 30;
+constexpr std::uint64_t kPlanMoveShare = 6;
+
+// Plans that are proved beyond those that are told.
+constexpr std::size_t kSparePlans = 1;
 
 // Both sides' plans in words.
 void TellPlans(const Facts& facts, const Plans& plans,
@@ -90,7 +93,8 @@ class Prover {
                           explanation_.cautions, table_);
     const auto threat = AddThreats(proof);
     AddTemptations(proof, threat);
-    ProvePlans(position_, proof, Share(kPlansShare), plans_);
+    ProvePlans(position_, proof, Share(kPlansShare),
+               options_.max_plans_per_side, plans_);
     TellPlans(facts, plans_, account_.reasons, weights_, table_, explanation_);
     AddAdvice(proved);
     explanation_.proof = proof;
@@ -98,10 +102,10 @@ class Prover {
   }
 
  private:
-  Inquiry Share(int part) const {
+  Inquiry Share(std::uint64_t percent) const {
     const std::uint64_t nodes =
         options_.proof_nodes == 0 ? kDefaultProofNodes : options_.proof_nodes;
-    return {weights_, nodes / static_cast<std::uint64_t>(part),
+    return {weights_, std::max<std::uint64_t>(1, nodes * percent / 100),
             options_.cancelled};
   }
 
@@ -191,7 +195,11 @@ Explanation Assayer::Explain(const Position& position,
   const bool over = !HasLegalMove(position) || IsInsufficientMaterial(position);
   std::vector<Reason> then;
   Plans plans;
-  if (!over) plans = FindPlans(facts, weights_, options.max_plans_per_side);
+  if (!over && options.max_plans_per_side > 0) {
+    // Some fall to search.
+    const std::size_t spare = options.static_only ? 0 : kSparePlans;
+    plans = FindPlans(facts, weights_, options.max_plans_per_side + spare);
+  }
   if (options.static_only || over) {
     explanation.verdict =
         FindVerdict(facts, explanation.score_cp, account.reasons,

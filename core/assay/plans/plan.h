@@ -80,6 +80,9 @@ struct Plan {
   Centipawns gain = 0;     // for the side, if unanswered
   Centipawns promise = 0;  // the part of the gain that no ledger shows
   Centipawns worth = 0;    // what plans are ranked by
+  // What search holds its first move to cost its side, to move, against the
+  // best; 0 unproved.
+  Centipawns behind_best = 0;
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found

@@ -30,23 +30,34 @@ constexpr std::size_t kMostRefused = 2;
 // of one that is ignored.
 constexpr std::uint64_t kIgnoredShare = 6;
 
+// The same on the best that the waiting side could do.
+constexpr std::uint64_t kWaitingShare = 6;
+
 // What may be spent on plans that counting already holds to fail, as a share
 // of what is spent on others.
 constexpr std::uint64_t kDoubtfulShare = 3;
 
-// What stands in the way of a plan takes this share of its rank.
+// A plan pays for what its first move costs at once, twice: it has to be made
+// good before anything is gained. Own reasoning.
+Centipawns Remaining(const Plan& plan) {
+  return plan.worth - 2 * plan.behind_best;
+}
+
+// What stands in the way of a plan takes its share of the rank; so does what
+// search holds its first move to cost against the best one.
 Centipawns Rank(const Plan& plan) {
+  const Centipawns worth = Remaining(plan);
   switch (plan.standing) {
     case Standing::kInTime:
-      return plan.worth;
+      return worth;
     case Standing::kSlow:
-      return plan.worth * 3 / 4;
+      return worth * 3 / 4;
     case Standing::kNeeds:
-      return plan.worth * 2 / 3;
+      return worth * 2 / 3;
     case Standing::kStopped:
       break;
   }
-  return plan.worth / 3;
+  return worth / 3;
 }
 
 void SortByRank(std::vector<Plan>& plans) {
@@ -63,12 +74,20 @@ bool IsRepeatOf(const Plan& plan, const Plan& better) {
          plan.targets.ToSet() == better.targets.ToSet();
 }
 
+// Of those that the opponent stops, what the structure is known for and the
+// best of the others are worth a word: why they do not work here.
 void KeepBest(std::vector<Plan>& plans, std::size_t most) {
   SortByRank(plans);
   std::vector<Plan> kept;
+  bool has_stopped = false;
   for (Plan& plan : plans) {
     if (kept.size() == most) break;
-    if (plan.worth < kLeastWorth) continue;
+    if (Remaining(plan) < kLeastWorth) continue;
+    if (plan.standing == Standing::kStopped &&
+        plan.taught == PawnStructure::kNone) {
+      if (has_stopped) continue;
+      has_stopped = true;
+    }
     const bool repeats = std::any_of(
         kept.begin(), kept.end(),
         [&plan](const Plan& better) { return IsRepeatOf(plan, better); });
@@ -125,6 +144,17 @@ void AddNeeding(const Outlook& outlook, const std::vector<Draft>& refused,
     KeepBest(plans, most);
     return;
   }
+}
+
+// What two searches of a quiet position differ by. Own reasoning.
+constexpr Centipawns kSearchNoise = 10;
+
+// Notes what the first move costs its side against the best one.
+void NoteCost(const Proof& best, Plan& plan) {
+  if (plan.proof.line.empty()) return;
+  const Centipawns less =
+      ScoreFor(best, plan.side) - ScoreFor(plan.proof, plan.side);
+  plan.behind_best = std::max(0, less - kSearchNoise);
 }
 
 // One plan a side at most is told to need something first: the best.
@@ -196,7 +226,7 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
 }
 
 void ProvePlans(const Position& position, const Proof& best,
-                const Inquiry& inquiry, Plans& plans) {
+                const Inquiry& inquiry, std::size_t most, Plans& plans) {
   // Those that counting holds to be in time have most to prove.
   std::uint64_t parts = 0;
   const auto part_of = [](const Plan& plan) {
@@ -207,14 +237,21 @@ void ProvePlans(const Position& position, const Proof& best,
   }
   if (parts == 0) return;
   Inquiry share = inquiry;
+  const Side waiting = Other(position.side_to_move());
+  std::optional<Proof> best_of_waiting;
+  if (!plans.Of(waiting).empty()) {
+    share.nodes = inquiry.nodes / kWaitingShare;
+    best_of_waiting = ProveMove(position, Move(), share);
+  }
   for (const Side side : kSides) {
     std::vector<Plan>& own = plans.of[Index(side)];
     for (Plan& plan : own) {
       share.nodes = inquiry.nodes * part_of(plan) / parts;
       ProvePlan(position, best, share, plan);
+      NoteCost(side == waiting ? *best_of_waiting : best, plan);
     }
-    SortByRank(own);
     KeepOneNeeding(own);
+    KeepBest(own, most);
   }
   const Facts facts(position);
   const Outlook white{position, facts, inquiry.weights, Side::kWhite};

@@ -36,10 +36,10 @@ constexpr Centipawns kOutnumbered = 45;
 constexpr Centipawns kTiesDown = 0;
 // The same against a pawn isolated, backward or one of a hanging pair on a
 // half-open file, doubled, or the base of a locked chain: the weakness stays,
-// and so does the duty to guard it. A third of the first.
-constexpr Centipawns kTiesDownForGood = 15;
+// and so does the duty to guard it. Half of the first.
+constexpr Centipawns kTiesDownForGood = 24;
 // Below this, pieces have better to do.
-constexpr Centipawns kLeastSiege = 25;
+constexpr Centipawns kLeastSiege = 24;
 
 Bitboard Colour(Square square) {
   return IsLight(square) ? kLightSquares : kDarkSquares;
@@ -269,7 +269,10 @@ class Besieger {
       if (bearing < defenders && !Stays()) continue;
       // A long journey only to be met is not worth making.
       if (bearing <= defenders && recruit.moves == kMostMovesOfOne) continue;
-      if (ExchangeValueOf(at, target_) == 0) continue;
+      // Captures need not win it yet: what is weak for good is besieged for the
+      // guards that it takes.
+      const bool ties_down = Stays() && bearing >= std::max(2, defenders);
+      if (!ties_down && ExchangeValueOf(at, target_) == 0) continue;
       Offer(moves, PromiseOf(bearing, defenders), best);
       if (bearing > defenders) return;
     }

@@ -49,8 +49,9 @@ constexpr Centipawns kGoodBishop = 26;
 // 25).
 constexpr Centipawns kFianchetto = 24;
 // The guard of a central pawn that is attacked as often as it will then be
-// guarded: a pawn to win or pieces tied down. Own reasoning, half a siege.
-constexpr Centipawns kGuardOfPawn = 24;
+// guarded: a pawn to win or pieces tied down. Own reasoning, as for the guard
+// of a square.
+constexpr Centipawns kGuardOfPawn = 30;
 // The guard of an outpost gone: the weight of an outpost that no minor piece
 // contests, to be filled by the move after.
 constexpr Centipawns kGuardOfSquare = 30;
