@@ -11,11 +11,8 @@
 namespace assay {
 namespace {
 
-// A plan that keeps less than this share of its gain is stopped; an answer
-// that costs its owner more than half of the gain is no stop, since the plan
-// has got that much. Own reasoning.
+// A plan that keeps less than this share of its gain is stopped. Own reasoning.
 constexpr int kKeptPercent = 40;
-constexpr int kPricePercent = 50;
 
 // A blockade that a passed pawn does not wait for comes too late.
 bool IsOvertaken(const Position& here, const Plan& plan, Move stop) {

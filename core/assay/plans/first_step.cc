@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "assay/facts/exchange.h"
+#include "assay/plans/pawn_play.h"
 #include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
 #include "assay/terms/ledger.h"
@@ -59,21 +60,7 @@ Move CaptureOfWorst(const Position& after, Side side) {
       worst = square;
     }
   }
-  if (worst == kNoSquare) return Move();
-  MoveList moves;
-  LegalMoves(after, moves);
-  Move best;
-  int least = 0;
-  for (const Move move : moves) {
-    if (move.to() != worst) continue;
-    const PieceKind kind = after.At(move.from()).kind();
-    const int value = kind == PieceKind::kKing ? 10000 : ExchangeValue(kind);
-    if (best.is_null() || value < least) {
-      best = move;
-      least = value;
-    }
-  }
-  return best;
+  return worst == kNoSquare ? Move() : CheapestCapture(after, worst);
 }
 
 Bitboard SeenFrom(Piece piece, Square square, Bitboard occupied) {

@@ -9,10 +9,6 @@
 namespace assay {
 namespace {
 
-// As for stops of one move: what costs its owner more than half of the gain
-// is no stop. Own reasoning.
-constexpr int kPricePercent = 50;
-
 struct Stop {
   Move first;
   Move second;

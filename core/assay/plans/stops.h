@@ -23,6 +23,10 @@ Centipawns HangsBefore(const Position& position);
 // A cost from which a step is held to lose material: half a pawn.
 inline constexpr Centipawns kLosingStep = 50;
 
+// An answer that costs its owner more than this share of the gain is no stop,
+// since the plan has got that much. Own reasoning.
+inline constexpr int kPricePercent = 50;
+
 // What captures of each step's piece gain where it lands, less what the step
 // took, if the moves are played alone: one number a step. It ends before a step
 // that is not legal or would need a pass in check.
