@@ -84,7 +84,7 @@ INSTANTIATE_TEST_SUITE_P(
                  "Bxf6",
                  kF6},
         DraftRow{{"GuardOfTheCentralPawn"},
-                 "r2q1rk1/pp2ppbp/2n3p1/8/3PP1b1/4BN2/PP2BPPP/R2Q1RK1 b - - 0 "
+                 "3r1rk1/pp2pp1p/1qn3p1/8/3PP1b1/4BN2/PP3PPP/R2Q1RK1 b - - 0 "
                  "1",
                  Side::kBlack,
                  "Bxf3",

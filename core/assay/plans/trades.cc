@@ -100,7 +100,8 @@ std::optional<Position> Without(const Position& position, Square a, Square b) {
 struct Pair {
   Square own = kNoSquare;
   Square other = kNoSquare;
-  Centipawns promise = 0;  // of all the reasons
+  Centipawns promise = 0;      // of all the reasons
+  Square guarded = kNoSquare;  // the square wanted, where that is a reason
   std::vector<Claim> reasons;
 };
 
@@ -155,7 +156,9 @@ class Trader {
             IsLight(own) != IsLight(other)) {
           continue;
         }
-        Pair pair{own, other, 0, {}};
+        Pair pair;
+        pair.own = own;
+        pair.other = other;
         GiveReasons(pair);
         if (pair.promise > 0) pairs_.push_back(pair);
       }
@@ -180,7 +183,7 @@ class Trader {
   }
 
   template <class Give>
-  void GiveMinorReasons(const Pair& pair, const Give& give) const {
+  void GiveMinorReasons(Pair& pair, const Give& give) const {
     const PieceKind mine = position_.At(pair.own).kind();
     const PieceKind theirs = position_.At(pair.other).kind();
     if (mine == PieceKind::kBishop) {
@@ -210,9 +213,9 @@ class Trader {
         !HasBishopPair(facts_, side_)) {
       give(kBishopPair, BishopPairClaim(facts_, enemy_));
     }
-    const Square guarded = SquareOnlyGuardedBy(pair);
-    if (guarded != kNoSquare) {
-      give(kGuardOfSquare, ControlClaim(facts_, side_, guarded));
+    pair.guarded = SquareOnlyGuardedBy(pair);
+    if (pair.guarded != kNoSquare) {
+      give(kGuardOfSquare, ControlClaim(facts_, side_, pair.guarded));
     }
     if (cramped_) give(kCramped, SpaceClaim(facts_, side_));
   }
@@ -296,8 +299,9 @@ class Trader {
     draft.kind = PlanKind::kTrade;
     draft.moves = MovesToMeet(pair);
     if (draft.moves.empty()) return;
-    // Whoever stands on the square wanted is there to stay, not to be traded.
-    if (Contains(WantedSquares(facts_, side_), draft.moves.back().to())) return;
+    // Who goes to the square whose guard is to be traded is there already: to
+    // stay, not to be traded.
+    if (draft.moves.back().to() == pair.guarded) return;
     const auto without = Without(position_, pair.own, pair.other);
     if (!without.has_value()) return;
     const Centipawns better =
