@@ -30,9 +30,6 @@ constexpr std::size_t kMostRefused = 2;
 // of one that is ignored.
 constexpr std::uint64_t kIgnoredShare = 6;
 
-// The same on the best that the waiting side could do.
-constexpr std::uint64_t kWaitingShare = 6;
-
 // What may be spent on plans that counting already holds to fail, as a share
 // of what is spent on others.
 constexpr std::uint64_t kDoubtfulShare = 3;
@@ -185,7 +182,7 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
                           &refused[Index(side)]};
     std::vector<Draft> drafts;
     for (const Finder find : kFinders) find(outlook, drafts);
-    CreditTeachings(outlook, structures, drafts);
+    CreditTeachings(outlook, structures, true, drafts);
     plans.of[Index(side)] = AppraiseAll(outlook, drafts);
   }
   const Outlook white{position, facts, weights, Side::kWhite};
@@ -195,7 +192,7 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
     if (outlook->side != position.side_to_move() && facts.InCheck()) continue;
     std::vector<Draft> drafts;
     DraftRestraints(*outlook, plans.Of(outlook->enemy()), drafts);
-    CreditTeachings(*outlook, structures, drafts);
+    CreditTeachings(*outlook, structures, false, drafts);
     restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
   }
   for (const Side side : kSides) {
@@ -237,18 +234,14 @@ void ProvePlans(const Position& position, const Proof& best,
   }
   if (parts == 0) return;
   Inquiry share = inquiry;
-  const Side waiting = Other(position.side_to_move());
-  std::optional<Proof> best_of_waiting;
-  if (!plans.Of(waiting).empty()) {
-    share.nodes = inquiry.nodes / kWaitingShare;
-    best_of_waiting = ProveMove(position, Move(), share);
-  }
   for (const Side side : kSides) {
     std::vector<Plan>& own = plans.of[Index(side)];
     for (Plan& plan : own) {
       share.nodes = inquiry.nodes * part_of(plan) / parts;
       ProvePlan(position, best, share, plan);
-      NoteCost(side == waiting ? *best_of_waiting : best, plan);
+      // What the waiting side would do with a move more is no measure of plans
+      // that it carries out after the reply.
+      if (side == position.side_to_move()) NoteCost(best, plan);
     }
     KeepOneNeeding(own);
     KeepBest(own, most);

@@ -9,6 +9,8 @@
 #include <string_view>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/routes.h"
+#include "assay/plans/best_drafts.h"
 
 namespace assay {
 namespace {
@@ -38,6 +40,12 @@ struct Teaching {
 // structure is known for, the first in its list, and half of it for the others.
 constexpr Centipawns kKnownFor = 36;
 constexpr Centipawns kAlsoTaught = 20;
+
+// As regroups.cc has it: less is not worth the way.
+constexpr Centipawns kLeastWay = 25;
+
+// Moves that a piece may take to where it is taught to go.
+constexpr int kLongestWay = 2;
 
 using S = PawnStructure;
 using K = PlanKind;
@@ -179,10 +187,51 @@ bool IsTaught(const Outlook& outlook, const Draft& draft,
   }
 }
 
+// The shortest safe way of a piece of the kind to one of the goals, of several
+// the best by the ledger: what a finder passes over where the ledger sees
+// little in it. No moves where there is none.
+Draft WayTo(const Outlook& outlook, PieceKind piece, Bitboard goals) {
+  Draft best;
+  best.kind = PlanKind::kRegroup;
+  std::optional<Centipawns> most;
+  const Facts& facts = outlook.facts;
+  const Bitboard open = goals & ~facts.position().Occupied() &
+                        ~facts.Pawns(outlook.enemy()).attacks;
+  const Bitboard pieces =
+      facts.Own(outlook.side, piece) & ~facts.Pinned(outlook.side);
+  for (int length = 1; length <= kLongestWay && !most.has_value(); ++length) {
+    for (const Square from : InOrder(outlook.side, pieces)) {
+      const Reach reach(facts, from, length);
+      for (const Square goal :
+           InOrder(outlook.side, reach.NewAfter(length) & open)) {
+        for (const SquareList& route :
+             RoutesInOrder(reach, outlook.side, goal, 2)) {
+          std::vector<Move> moves;
+          if (!PlayRoute(outlook.position, outlook.side, route, moves) ||
+              !FirstStepIsSound(outlook, moves.front())) {
+            continue;
+          }
+          const auto gain = GainAlone(outlook, moves);
+          if (!gain.has_value() || (most.has_value() && *gain <= *most)) {
+            continue;
+          }
+          most = gain;
+          best.moves = std::move(moves);
+          best.targets = {goal};
+        }
+      }
+    }
+  }
+  if (most.has_value()) {
+    best.claims = {ControlClaim(facts, outlook.side, best.targets[0])};
+  }
+  return best;
+}
+
 }  // namespace
 
 void CreditTeachings(const Outlook& outlook, const StructureList& structures,
-                     std::vector<Draft>& drafts) {
+                     bool may_add, std::vector<Draft>& drafts) {
   for (const NamedStructure& structure : structures) {
     bool first[2] = {true, true};
     for (const Teaching& teaching : kTeachings) {
@@ -197,11 +246,21 @@ void CreditTeachings(const Outlook& outlook, const StructureList& structures,
       const Bitboard goals = structure.owner == Side::kWhite
                                  ? teaching.Goals()
                                  : FlipRanks(teaching.Goals());
-      const auto draft = std::find_if(
+      auto draft = std::find_if(
           drafts.begin(), drafts.end(), [&](const Draft& candidate) {
             return candidate.taught == PawnStructure::kNone &&
                    IsTaught(outlook, candidate, teaching, structure, goals);
           });
+      if (draft == drafts.end() && may_add &&
+          teaching.kind == PlanKind::kRegroup) {
+        Draft way = WayTo(outlook, teaching.piece, goals);
+        const auto gain = GainAlone(outlook, way.moves);
+        if (way.moves.empty() || gain.value_or(-credit) + credit < kLeastWay) {
+          continue;
+        }
+        drafts.push_back(std::move(way));
+        draft = std::prev(drafts.end());
+      }
       if (draft == drafts.end()) continue;
       draft->taught = structure.structure;
       draft->claims.push_back(StructureClaim(structure));

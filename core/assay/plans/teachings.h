@@ -1,8 +1,9 @@
 // What handbooks teach the two sides of a pawn structure with a name.
 //
-// A teaching is a hypothesis: it makes no plan of what a finder did not find to
-// work on the board, and says only that, of the plans found, this is the one
-// that the structure is known for.
+// A teaching is a hypothesis: it says of the plans that were found to work on
+// the board which one the structure is known for. Alone a piece's way to where
+// it is taught to stand is looked for anew, and offered if the way is safe and
+// the ledger has little against it.
 #ifndef ASSAY_PLANS_TEACHINGS_H_
 #define ASSAY_PLANS_TEACHINGS_H_
 
@@ -15,9 +16,9 @@ namespace assay {
 
 // Adds to the promise of each draft that is taught in one of the structures,
 // and notes the structure (Draft::taught). Of a teaching, only the draft that
-// it fits best is meant: the first offered.
+// it fits best is meant: the first offered. `may_add`: such ways are added.
 void CreditTeachings(const Outlook& outlook, const StructureList& structures,
-                     std::vector<Draft>& drafts);
+                     bool may_add, std::vector<Draft>& drafts);
 
 }  // namespace assay
 
