@@ -30,6 +30,9 @@ constexpr std::size_t kMostRefused = 2;
 // of one that is ignored.
 constexpr std::uint64_t kIgnoredShare = 6;
 
+// The same on the best that the waiting side could do.
+constexpr std::uint64_t kWaitingShare = 6;
+
 // What may be spent on plans that counting already holds to fail, as a share
 // of what is spent on others.
 constexpr std::uint64_t kDoubtfulShare = 3;
@@ -146,25 +149,46 @@ void AddNeeding(const Outlook& outlook, const std::vector<Draft>& refused,
 // What two searches of a quiet position differ by. Own reasoning.
 constexpr Centipawns kSearchNoise = 10;
 
+// What the waiting side would do at best with a move more is often a threat
+// that the reply will parry: only what its plan costs beyond so much counts.
+constexpr Centipawns kWorthOfMove = 40;
+
 // Notes what the first move costs its side against the best one.
-void NoteCost(const Proof& best, Plan& plan) {
+void NoteCost(const Proof& best, Centipawns allowed, Plan& plan) {
   if (plan.proof.line.empty()) return;
   const Centipawns less =
       ScoreFor(best, plan.side) - ScoreFor(plan.proof, plan.side);
-  plan.behind_best = std::max(0, less - kSearchNoise);
+  plan.behind_best = std::max(0, less - allowed);
+}
+
+// A plan whose first move costs this much against the best one can wait until
+// that is made. Own reasoning: half a pawn.
+constexpr Centipawns kUrgent = 50;
+
+// Where something else is urgent, the plan needs that first, if it can still be
+// begun after the reply. `best` starts with the plan's side to move.
+void PutOff(const Position& own, const std::vector<Move>& best, Plan& plan) {
+  if (plan.standing != Standing::kInTime || plan.behind_best < kUrgent ||
+      plan.worth < kLeastNeeding || best.size() < 2 ||
+      best.front() == plan.moves.front()) {
+    return;
+  }
+  const Position then = own.After(best[0]).After(best[1]);
+  if (!IsLegal(then, plan.moves.front())) return;
+  plan.standing = Standing::kNeeds;
+  plan.needed = best.front();
+  plan.counter.clear();
+  plan.behind_best = 0;
 }
 
 // One plan a side at most is told to need something first: the best.
 void KeepOneNeeding(std::vector<Plan>& plans) {
-  bool seen = false;
-  for (Plan& plan : plans) {
-    if (plan.standing != Standing::kNeeds) continue;
-    if (seen) {
-      plan.standing = Standing::kStopped;
-      plan.needed = Move();
-    }
-    seen = true;
-  }
+  const auto needs = [](const Plan& plan) {
+    return plan.standing == Standing::kNeeds;
+  };
+  const auto first = std::find_if(plans.begin(), plans.end(), needs);
+  if (first == plans.end()) return;
+  plans.erase(std::remove_if(first + 1, plans.end(), needs), plans.end());
 }
 
 }  // namespace
@@ -234,15 +258,27 @@ void ProvePlans(const Position& position, const Proof& best,
   }
   if (parts == 0) return;
   Inquiry share = inquiry;
+  const Side waiting = Other(position.side_to_move());
+  std::optional<Proof> best_of_waiting;
+  if (!plans.Of(waiting).empty()) {
+    share.nodes = inquiry.nodes / kWaitingShare;
+    best_of_waiting = ProveMove(position, Move(), share);
+  }
   for (const Side side : kSides) {
     std::vector<Plan>& own = plans.of[Index(side)];
     for (Plan& plan : own) {
       share.nodes = inquiry.nodes * part_of(plan) / parts;
       ProvePlan(position, best, share, plan);
-      // What the waiting side would do with a move more is no measure of plans
-      // that it carries out after the reply.
-      if (side == position.side_to_move()) NoteCost(best, plan);
+      if (side == waiting) {
+        NoteCost(*best_of_waiting, kWorthOfMove, plan);
+        const std::vector<Move>& line = best_of_waiting->line;
+        PutOff(position.AfterPass(), {line.begin() + 1, line.end()}, plan);
+      } else {
+        NoteCost(best, kSearchNoise, plan);
+        PutOff(position, best.line, plan);
+      }
     }
+    SortByRank(own);
     KeepOneNeeding(own);
     KeepBest(own, most);
   }

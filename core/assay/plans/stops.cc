@@ -135,7 +135,9 @@ bool HasSecondWay(const Position& after, Side side,
   const int most = std::min(static_cast<int>(rest.size()) + 1, kLongestRoute);
   const Square goal = rest.back().to();
   if (Reach(facts, from, most).MovesTo(goal) < 0) return false;
-  // The goal itself must not be held against it.
+  // The goal itself must not be held against it; a king enters no such square.
+  const bool held = after.Attackers(Other(side), goal, after.Occupied()) != 0;
+  if (piece.kind() == PieceKind::kKing) return !held;
   return PopCount(after.Attackers(side, goal, after.Occupied())) >=
          PopCount(after.Attackers(Other(side), goal, after.Occupied()));
 }

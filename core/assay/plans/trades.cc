@@ -52,6 +52,9 @@ constexpr Centipawns kFianchetto = 24;
 // guarded: a pawn to win or pieces tied down. Own reasoning, as for the guard
 // of a square.
 constexpr Centipawns kGuardOfPawn = 30;
+// Attacked more often than it will then be guarded, it falls unless another
+// guard comes in time: half of it and a little.
+constexpr Centipawns kPawnLeft = 60;
 // The guard of an outpost gone: the weight of an outpost that no minor piece
 // contests, to be filled by the move after.
 constexpr Centipawns kGuardOfSquare = 30;
@@ -207,7 +210,11 @@ class Trader {
     }
     const Square pawn = PawnHeldBy(pair);
     if (pawn != kNoSquare) {
-      give(kGuardOfPawn, ControlClaim(facts_, side_, pawn));
+      const int attackers =
+          PopCount(facts_.Attackers(side_, pawn) & ~Bit(pair.own));
+      const int guards = PopCount(facts_.Attackers(enemy_, pawn)) - 1;
+      give(attackers > guards ? kPawnLeft : kGuardOfPawn,
+           ControlClaim(facts_, side_, pawn));
     }
     if (theirs == PieceKind::kBishop && HasBishopPair(facts_, enemy_) &&
         !HasBishopPair(facts_, side_)) {
