@@ -6,6 +6,7 @@
 //    (explain/assayer.h, terms/weights.h).
 // 3. Ask: Score() for centipawns alone, Explain() for verdict, reasons and
 //    ledger; ToText() for a terminal (explain/text.h).
+// 4. Ask about moves: ExplainMove(), Compare(), AskWhatIf(), FollowLine().
 //
 // Scores are centipawns from White's point of view everywhere. Nothing in the
 // library prints, throws or aborts on input.
@@ -13,7 +14,11 @@
 #define ASSAY_ASSAY_H_
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/comparison.h"
+#include "assay/explain/course.h"
+#include "assay/explain/move_explanation.h"
 #include "assay/explain/text.h"
+#include "assay/explain/what_if.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
 #include "assay/rules/draw.h"

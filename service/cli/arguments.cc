@@ -16,27 +16,33 @@ struct Option {
   bool takes_value;
   std::string_view commands;  // that take it
 };
+constexpr std::string_view kAllCommands =
+    "explain score move compare whatif terms";
 constexpr Option kOptions[] = {
-    {"--format", true, "explain score terms"},
-    {"--static", false, "explain score"},
-    {"--proof-nodes", true, "explain"},
+    {"--format", true, kAllCommands},
+    {"--static", false, "explain score move compare"},
+    {"--proof-nodes", true, "explain move compare"},
     {"--all-claims", false, "explain"},
-    {"--ledger", false, "explain"},
+    {"--ledger", false, "explain move compare whatif"},
+    {"--with", true, "compare"},
     {"--pgn", false, "explain score"},
     {"--ply", true, "explain score"},
     {"--every", true, "explain score"},
     {"--last", false, "explain score"},
     {"--jobs", true, "explain score"},
-    {"--weights", true, "explain score terms"},
-    {"--server", true, "explain score terms"},
-    {"--server-ca", true, "explain score terms"},
-    {"--server-cert", true, "explain score terms"},
-    {"--server-key", true, "explain score terms"},
-    {"--server-token", true, "explain score terms"},
-    {"--help", false, "explain score terms help version"},
+    {"--weights", true, kAllCommands},
+    {"--server", true, kAllCommands},
+    {"--server-ca", true, kAllCommands},
+    {"--server-cert", true, kAllCommands},
+    {"--server-key", true, kAllCommands},
+    {"--server-token", true, kAllCommands},
+    {"--help", false, "explain score move compare whatif terms help version"},
 };
-constexpr std::string_view kCommands[] = {"explain", "score", "terms", "help",
-                                          "version"};
+constexpr std::string_view kCommands[] = {"explain", "score",  "move",
+                                          "compare", "whatif", "terms",
+                                          "help",    "version"};
+constexpr char kWhichCommands[] =
+    "explain, score, move, compare, whatif or terms; see assay --help";
 
 absl::Status Problem3(std::string field, std::string reason,
                       std::string_view found, std::string expected) {
@@ -116,6 +122,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
     return ReadNumber(option.name, value, 1, kMostPlies, arguments.plies.every);
   }
   if (option.name == "--last") arguments.plies.last = true;
+  if (option.name == "--with") arguments.with.push_back(value);
   if (option.name == "--pgn") arguments.pgn = true;
   if (option.name == "--weights") arguments.weights_file = value;
   if (option.name == "--server") arguments.server = value;
@@ -166,15 +173,13 @@ absl::StatusOr<Arguments> ParseArguments(
     const std::vector<std::string>& words) {
   Arguments arguments;
   if (words.empty()) {
-    return Problem3("command", "missing", "",
-                    "explain, score or terms; see assay --help");
+    return Problem3("command", "missing", "", kWhichCommands);
   }
   arguments.command = words[0] == "--help" || words[0] == "-h" ? "help"
                       : words[0] == "--version"                ? "version"
                                                                : words[0];
   if (!IsCommand(arguments.command)) {
-    return Problem3("command", "unknown", words[0],
-                    "explain, score or terms; see assay --help");
+    return Problem3("command", "unknown", words[0], kWhichCommands);
   }
   bool options_over = false;
   for (std::size_t i = 1; i < words.size(); ++i) {
@@ -228,6 +233,13 @@ std::string UsageText() {
                                  FEN, or EPD records
   assay score   FEN | - | FILE   the score alone: one whole number a line,
                                  centipawns from White's point of view
+  assay move    FEN MOVE         what a move gains and what it gives up
+  assay compare FEN MOVE MOVE... two to eight moves side by side, and what
+                                 decides; or positions: compare FEN --with FEN
+  assay whatif  FEN EDIT...      what changes if the board is edited: f3-f2
+                                 moves a piece for free, off-c4 takes one off,
+                                 on-Nd5 puts one on (FEN letters), pass gives
+                                 the move away, swap exchanges the colours
   assay terms                    the catalogue: every term of the evaluation
   assay version                  the version
 
@@ -242,10 +254,12 @@ batch, an item that fails has a line of its own ("error: ..." in text,
       --ply N           the position after N plies; 0 is the start
       --every N         a position each N plies
       --last            the last position
-  --ledger              explain: every entry of the score with its value
+  --ledger              every entry of the score, or every change of one, with
+                        its value; whatif: what each piece contributes
+  --with FEN            compare: another position; may be repeated
   --all-claims          explain, JSON: every claim that holds, used or not
-  --proof-nodes N       explain: search N nodes behind what is said; 0, the
-                        default, is 24000, some 30 ms a position
+  --proof-nodes N       search N nodes behind what is said; 0, the default, is
+                        24000, some 30 ms a position
   --static              no search: the verdict is that of counting alone
   --jobs N              threads for a batch, 1 to 256; default: all cores. The
                         output is the same for any number

@@ -37,7 +37,8 @@ struct Arguments {
   std::uint64_t proof_nodes = 0;
   bool all_claims = false;
   bool ledger = false;
-  bool pgn = false;  // the file holds games
+  std::vector<std::string> with;  // further positions to compare
+  bool pgn = false;               // the file holds games
   PlySelection plies;
   int jobs = 0;              // 0: as many as there are cores
   std::string weights_file;  // empty: the defaults

@@ -20,6 +20,13 @@ int RunScore(const Arguments& arguments, const Assayer& assayer,
 int RunTerms(const Arguments& arguments, const Assayer& assayer,
              std::ostream& out);
 
+// The commands that ask one thing of one position: move, compare, whatif. One
+// of `assayer` and `client` answers; the other is null.
+class Client;
+bool IsQuestion(const std::string& command);
+int RunQuestion(const Arguments& arguments, const Assayer* assayer,
+                Client* client, std::ostream& out);
+
 // The whole program, without its name among the words.
 int Run(const std::vector<std::string>& words, std::ostream& out);
 
@@ -27,6 +34,12 @@ int Run(const std::vector<std::string>& words, std::ostream& out);
 // a batch it is the item's own failure.
 int RunOnInput(const Arguments& arguments, std::ostream& out,
                const ShareWork& work);
+
+// Says what is wrong with the input, or what cannot be read; the exit code.
+int Fail(const absl::Status& status);
+
+// The exit code, or another where the output could not be written.
+int Finish(std::ostream& out, int code);
 
 // Says why a server did not answer; the exit code.
 int ServerFault(const absl::Status& status);

@@ -18,14 +18,6 @@ constexpr std::chrono::minutes kDeadline{10};
 
 using Records = std::vector<absl::StatusOr<NamedRecord>>;
 
-v1::ExplainOptions OptionsOf(const Arguments& arguments) {
-  v1::ExplainOptions options;
-  options.set_static_only(arguments.static_only);
-  options.set_proof_nodes(static_cast<unsigned>(arguments.proof_nodes));
-  options.set_omit_claims(arguments.format == Format::kText);
-  return options;
-}
-
 Records ReadShare(const Item* items, std::size_t count) {
   Records records;
   for (std::size_t i = 0; i < count; ++i) records.push_back(ReadItem(items[i]));
@@ -64,7 +56,7 @@ absl::Status ExplainShare(const Arguments& arguments, Client& client,
     if (!record.ok()) continue;
     v1::ExplainRequest* request = batch.add_requests();
     request->mutable_position()->set_fen(ToFen(record->record.position));
-    *request->mutable_options() = OptionsOf(arguments);
+    *request->mutable_options() = RemoteOptions(arguments);
   }
   absl::StatusOr<v1::ExplainBatchResponse> answers = client.ExplainBatch(batch);
   if (!answers.ok()) return answers.status();
@@ -128,6 +120,14 @@ ClientOptions ClientOptionsOf(const Arguments& arguments) {
 
 }  // namespace
 
+v1::ExplainOptions RemoteOptions(const Arguments& arguments) {
+  v1::ExplainOptions options;
+  options.set_static_only(arguments.static_only);
+  options.set_proof_nodes(static_cast<unsigned>(arguments.proof_nodes));
+  options.set_omit_claims(arguments.format == Format::kText);
+  return options;
+}
+
 int RunRemotely(const Arguments& arguments, std::ostream& out) {
   const absl::StatusOr<std::unique_ptr<Client>> client =
       Client::Connect(ClientOptionsOf(arguments));
@@ -135,6 +135,9 @@ int RunRemotely(const Arguments& arguments, std::ostream& out) {
   if (arguments.command == "terms") {
     const absl::Status printed = PrintRemoteTerms(arguments, **client, out);
     return printed.ok() ? kSuccess : ServerFault(printed);
+  }
+  if (IsQuestion(arguments.command)) {
+    return RunQuestion(arguments, nullptr, client->get(), out);
   }
   const bool explain = arguments.command == "explain";
   return RunOnInput(arguments, out,

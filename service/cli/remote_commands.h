@@ -4,9 +4,13 @@
 
 #include <ostream>
 
+#include "assay/v1/common.pb.h"
 #include "service/cli/arguments.h"
 
 namespace assay::service {
+
+// What a server is asked for.
+v1::ExplainOptions RemoteOptions(const Arguments& arguments);
 
 // Positions are read here, evaluated by the server of the arguments, a share of
 // a batch in one call, and printed here. kCannotReadOrWrite where the server

@@ -14,11 +14,6 @@
 namespace assay::service {
 namespace {
 
-int Fail(const absl::Status& status) {
-  std::cerr << "assay: " << status.message() << '\n';
-  return absl::IsUnavailable(status) ? kCannotReadOrWrite : kBadUsage;
-}
-
 absl::StatusOr<Weights> LoadWeights(const std::string& path) {
   if (path.empty()) return Weights();
   absl::StatusOr<std::string> text = ReadFile(path, kMostWeightsBytes);
@@ -32,14 +27,19 @@ int Jobs(const Arguments& arguments) {
   return cores == 0 ? 1 : static_cast<int>(cores);
 }
 
+}  // namespace
+
+int Fail(const absl::Status& status) {
+  std::cerr << "assay: " << status.message() << '\n';
+  return absl::IsUnavailable(status) ? kCannotReadOrWrite : kBadUsage;
+}
+
 int Finish(std::ostream& out, int code) {
   out.flush();
   if (out.good()) return code;
   std::cerr << "assay: output: cannot write\n";
   return kCannotReadOrWrite;
 }
-
-}  // namespace
 
 bool UseColour() {
   const char* no_colour = std::getenv("NO_COLOR");
@@ -98,6 +98,9 @@ int Run(const std::vector<std::string>& words, std::ostream& out) {
   const Assayer assayer(*weights);
   if (arguments->command == "terms") {
     return Finish(out, RunTerms(*arguments, assayer, out));
+  }
+  if (IsQuestion(arguments->command)) {
+    return RunQuestion(*arguments, &assayer, nullptr, out);
   }
   if (arguments->command == "score") return RunScore(*arguments, assayer, out);
   return RunExplain(*arguments, assayer, out);

@@ -179,6 +179,21 @@ absl::StatusOr<v1::ScoreResponse> Client::Score(
   return Call(&Stub::Score, request);
 }
 
+absl::StatusOr<v1::ExplainMoveResponse> Client::ExplainMove(
+    const v1::ExplainMoveRequest& request) {
+  return Call(&Stub::ExplainMove, request);
+}
+
+absl::StatusOr<v1::CompareResponse> Client::Compare(
+    const v1::CompareRequest& request) {
+  return Call(&Stub::Compare, request);
+}
+
+absl::StatusOr<v1::WhatIfResponse> Client::WhatIf(
+    const v1::WhatIfRequest& request) {
+  return Call(&Stub::WhatIf, request);
+}
+
 absl::StatusOr<v1::ListTermsResponse> Client::ListTerms() {
   return Call(&Stub::ListTerms, v1::ListTermsRequest());
 }

@@ -69,6 +69,11 @@ class Client {
   absl::StatusOr<v1::ExplainBatchResponse> ExplainBatch(
       const v1::ExplainBatchRequest& request);
   absl::StatusOr<v1::ScoreResponse> Score(const v1::ScoreRequest& request);
+  absl::StatusOr<v1::ExplainMoveResponse> ExplainMove(
+      const v1::ExplainMoveRequest& request);
+  absl::StatusOr<v1::CompareResponse> Compare(
+      const v1::CompareRequest& request);
+  absl::StatusOr<v1::WhatIfResponse> WhatIf(const v1::WhatIfRequest& request);
   absl::StatusOr<v1::ListTermsResponse> ListTerms();
 
   // Writes requests on this thread and takes answers on another, in order. Is

@@ -10,11 +10,9 @@
 namespace assay::service {
 namespace {
 
-constexpr std::size_t kMostProblems = 10;
+using service::ToProto;  // overloads below would hide them
 
-v1::Side ToProto(Side side) {
-  return side == Side::kWhite ? v1::SIDE_WHITE : v1::SIDE_BLACK;
-}
+constexpr std::size_t kMostProblems = 10;
 
 // The contract's numbers are the library's, one higher: 0 is unspecified.
 v1::PieceKind ToProto(PieceKind kind) {
@@ -93,15 +91,6 @@ void AddSan(const Position& position, const std::vector<Move>& line,
   }
 }
 
-void ToProto(const Position& position, const Proof& proof, v1::Proof* message) {
-  message->set_score_cp(proof.score_cp);
-  message->set_mate_in(proof.mate_in);
-  AddSan(position, proof.line, message->mutable_line());
-  message->set_depth(static_cast<unsigned>(proof.depth));
-  message->set_nodes(proof.nodes);
-  message->set_complete(proof.complete);
-}
-
 v1::Standing ToProto(Standing standing) {
   switch (standing) {
     case Standing::kInTime:
@@ -123,6 +112,50 @@ void ToProto(const ToldStep& step, v1::PlanStep* message) {
   for (const Square square : step.route) message->add_route(ToString(square));
   message->set_purpose(step.purpose);
   AddRefs(step.claims, message->mutable_claims());
+}
+
+void ToProto(const Position& position, const Caution& caution,
+             v1::Caution* message) {
+  message->set_kind(caution.kind);
+  message->set_text(caution.text);
+  AddRefs(caution.claims, message->mutable_claims());
+  if (caution.proof.has_value()) {
+    ToProto(position, *caution.proof, message->mutable_proof());
+  }
+}
+
+void ToProto(const Position& position, const Temptation& temptation,
+             v1::Temptation* message) {
+  message->set_san(ToSan(position, temptation.move));
+  AddSan(position.After(temptation.move), temptation.refutation,
+         message->mutable_refutation());
+  message->set_loss_cp(temptation.loss_cp);
+  message->set_text(temptation.text);
+  AddRefs(temptation.claims, message->mutable_claims());
+  ToProto(position, temptation.proof, message->mutable_proof());
+}
+
+void ToProto(const Position& position, const Advice& advice,
+             v1::Advice* message) {
+  message->set_san(ToSan(position, advice.move));
+  if (advice.plan.has_value()) message->set_plan(*advice.plan);
+  message->set_text(advice.text);
+  AddRefs(advice.claims, message->mutable_claims());
+}
+
+}  // namespace
+
+v1::Side ToProto(Side side) {
+  return side == Side::kWhite ? v1::SIDE_WHITE : v1::SIDE_BLACK;
+}
+
+void ToProto(const Position& position, const Proof& proof, v1::Proof* message) {
+  message->set_score_cp(proof.score_cp);
+  message->set_mate_in(proof.mate_in);
+  AddSan(position, proof.line, message->mutable_line());
+  message->set_depth(static_cast<unsigned>(proof.depth));
+  message->set_nodes(proof.nodes);
+  message->set_complete(proof.complete);
 }
 
 void ToProto(const Position& position, const ToldPlan& told,
@@ -161,27 +194,6 @@ void ToProto(const Position& position, const ToldPlan& told,
   }
 }
 
-void ToProto(const Position& position, const Caution& caution,
-             v1::Caution* message) {
-  message->set_kind(caution.kind);
-  message->set_text(caution.text);
-  AddRefs(caution.claims, message->mutable_claims());
-  if (caution.proof.has_value()) {
-    ToProto(position, *caution.proof, message->mutable_proof());
-  }
-}
-
-void ToProto(const Position& position, const Temptation& temptation,
-             v1::Temptation* message) {
-  message->set_san(ToSan(position, temptation.move));
-  AddSan(position.After(temptation.move), temptation.refutation,
-         message->mutable_refutation());
-  message->set_loss_cp(temptation.loss_cp);
-  message->set_text(temptation.text);
-  AddRefs(temptation.claims, message->mutable_claims());
-  ToProto(position, temptation.proof, message->mutable_proof());
-}
-
 void ToProto(const Position& position, const Threat& threat,
              v1::Threat* message) {
   message->set_side(ToProto(threat.side));
@@ -190,16 +202,6 @@ void ToProto(const Position& position, const Threat& threat,
   message->set_text(threat.text);
   AddRefs(threat.claims, message->mutable_claims());
 }
-
-void ToProto(const Position& position, const Advice& advice,
-             v1::Advice* message) {
-  message->set_san(ToSan(position, advice.move));
-  if (advice.plan.has_value()) message->set_plan(*advice.plan);
-  message->set_text(advice.text);
-  AddRefs(advice.claims, message->mutable_claims());
-}
-
-}  // namespace
 
 void ToProto(const Position& position, const Claim& claim, v1::Claim* message) {
   message->set_kind(static_cast<v1::ClaimKind>(claim.kind));
@@ -256,10 +258,13 @@ void ToProto(const Explanation& explanation, const Assayer& assayer,
   }
   message->set_summary(explanation.summary);
   AddRefs(explanation.summary_claims, message->mutable_summary_claims());
-  v1::Provenance* provenance = message->mutable_provenance();
-  provenance->set_version(kVersion);
-  provenance->set_catalogue_version(kCatalogueVersion);
-  provenance->set_weights_fingerprint(assayer.weights_fingerprint());
+  ToProto(assayer, message->mutable_provenance());
+}
+
+void ToProto(const Assayer& assayer, v1::Provenance* message) {
+  message->set_version(kVersion);
+  message->set_catalogue_version(kCatalogueVersion);
+  message->set_weights_fingerprint(assayer.weights_fingerprint());
 }
 
 void ToProto(const absl::Status& status, v1::ItemError* message) {

@@ -18,6 +18,17 @@ void ToProto(const Position& position, const Claim& claim, v1::Claim* message);
 void ToProto(const Explanation& explanation, const Assayer& assayer,
              v1::Explanation* message);
 
+// Parts of an explanation that other answers have, too; moves become SAN, read
+// from the position.
+v1::Side ToProto(Side side);
+void ToProto(const Position& position, const Proof& proof, v1::Proof* message);
+void ToProto(const Position& position, const ToldPlan& told, v1::Plan* message);
+void ToProto(const Position& position, const Threat& threat,
+             v1::Threat* message);
+
+// What makes an assayer's answers.
+void ToProto(const Assayer& assayer, v1::Provenance* message);
+
 // At most ten problems are carried, as the contract says.
 void ToProto(const absl::Status& status, v1::ItemError* message);
 

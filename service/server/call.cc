@@ -91,6 +91,10 @@ absl::Status Call::UnwantedStatus() const {
 
 void Call::CountItem(const absl::Status& status, std::uint64_t nodes) {
   CountItems(status.ok() ? 1 : 0, status.ok() ? 0 : 1);
+  CountNodes(nodes);
+}
+
+void Call::CountNodes(std::uint64_t nodes) {
   backend_.metrics.NodesSearched(nodes);
 }
 

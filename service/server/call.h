@@ -42,6 +42,8 @@ class Call {
   // Counts positions; from any thread.
   void CountItem(const absl::Status& status, std::uint64_t nodes);
   void CountItems(std::uint64_t good, std::uint64_t bad);
+  // Counts what was searched besides.
+  void CountNodes(std::uint64_t nodes);
 
   // The status to finish with. A failure tells the client the request's id, in
   // the trailing metadata.

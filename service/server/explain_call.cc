@@ -57,28 +57,13 @@ grpc::ServerUnaryReactor* ExplainAtOnce(Backend& backend,
   return reactor;
 }
 
-void ExplainCall::Begin() {
-  WorkerPool& pool = call().backend().pool;
-  const absl::Status admitted = pool.Admit(Lane::kSingle, call().deadline());
-  if (!admitted.ok()) return Fail(admitted);
-  const std::uint64_t units =
-      WorkerPool::kItemUnits +
-      NodesOf(request(), call().backend().settings.budget);
-  pool.Add(Lane::kSingle, units);
-  pool.Submit(Lane::kSingle, [self = shared_from_this(), this, units] {
-    const auto start = std::chrono::steady_clock::now();
-    Explain();
-    call().backend().pool.Done(Lane::kSingle, units,
-                               std::chrono::steady_clock::now() - start);
-  });
+std::uint64_t ExplainCall::Units() const {
+  return WorkerPool::kItemUnits +
+         NodesOf(request(), call().backend().settings.budget);
 }
 
-void ExplainCall::Explain() {
-  if (call().Unwanted()) return Fail(call().UnwantedStatus());
-  grpc::Slice slice;
-  const absl::Status status = AnswerTo(request(), call(), slice);
-  if (!status.ok()) return Fail(status);
-  Answer({std::move(slice)});
+absl::Status ExplainCall::Work(grpc::Slice& slice) {
+  return AnswerTo(request(), call(), slice);
 }
 
 }  // namespace assay::service

@@ -2,7 +2,7 @@
 #ifndef ASSAY_SERVICE_SERVER_EXPLAIN_CALL_H_
 #define ASSAY_SERVICE_SERVER_EXPLAIN_CALL_H_
 
-#include "service/server/unary_call.h"
+#include "service/server/single_call.h"
 
 namespace assay::service {
 
@@ -13,13 +13,13 @@ grpc::ServerUnaryReactor* ExplainAtOnce(Backend& backend,
                                         const UnaryArguments& arguments);
 
 // The others are handed to the pool.
-class ExplainCall : public UnaryCall {
+class ExplainCall : public SingleCall {
  public:
-  using UnaryCall::UnaryCall;
+  using SingleCall::SingleCall;
 
  private:
-  void Begin() override;
-  void Explain();
+  absl::Status Work(grpc::Slice& slice) override;
+  std::uint64_t Units() const override;
 };
 
 }  // namespace assay::service

@@ -3,6 +3,7 @@
 // no part of a later contract can keep one.
 #include "service/server/explain_item.h"
 
+#include <algorithm>
 #include <string>
 
 #include "service/convert/convert.h"
@@ -15,9 +16,12 @@ using google::protobuf::Message;
 using google::protobuf::Reflection;
 
 bool HoldsClaimIndices(const FieldDescriptor& field) {
+  constexpr const char* kNames[] = {"claims", "claims_before", "summary_claims",
+                                    "summary_claims_before"};
   return field.is_repeated() &&
          field.cpp_type() == FieldDescriptor::CPPTYPE_UINT32 &&
-         (field.name() == "claims" || field.name() == "summary_claims");
+         std::find(std::begin(kNames), std::end(kNames), field.name()) !=
+             std::end(kNames);
 }
 
 }  // namespace

@@ -4,9 +4,12 @@
 #include <string>
 
 #include "service/server/batch_call.h"
+#include "service/server/compare_call.h"
 #include "service/server/explain_call.h"
+#include "service/server/move_call.h"
 #include "service/server/score_call.h"
 #include "service/server/unbuilt_call.h"
+#include "service/server/what_if_call.h"
 
 namespace assay::service {
 namespace {
@@ -59,22 +62,22 @@ grpc::ServerUnaryReactor* ExplainerService::ListTerms(Context* context,
 grpc::ServerUnaryReactor* ExplainerService::ExplainMove(Context* context,
                                                         const Bytes* request,
                                                         Bytes* response) {
-  return UnaryCall::Start<UnbuiltCall>(backend_, Method::kExplainMove,
-                                       {context, request, response});
+  return UnaryCall::Start<MoveCall>(backend_, Method::kExplainMove,
+                                    {context, request, response});
 }
 
 grpc::ServerUnaryReactor* ExplainerService::Compare(Context* context,
                                                     const Bytes* request,
                                                     Bytes* response) {
-  return UnaryCall::Start<UnbuiltCall>(backend_, Method::kCompare,
+  return UnaryCall::Start<CompareCall>(backend_, Method::kCompare,
                                        {context, request, response});
 }
 
 grpc::ServerUnaryReactor* ExplainerService::WhatIf(Context* context,
                                                    const Bytes* request,
                                                    Bytes* response) {
-  return UnaryCall::Start<UnbuiltCall>(backend_, Method::kWhatIf,
-                                       {context, request, response});
+  return UnaryCall::Start<WhatIfCall>(backend_, Method::kWhatIf,
+                                      {context, request, response});
 }
 
 grpc::ServerWriteReactor<grpc::ByteBuffer>* ExplainerService::ExplainLesson(

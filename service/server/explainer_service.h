@@ -18,10 +18,11 @@ using E = v1::PositionExplainer;
 using RawUnary = E::WithRawCallbackMethod_Explain<
     E::WithRawCallbackMethod_ExplainBatch<E::WithRawCallbackMethod_Score<
         E::WithRawCallbackMethod_ListTerms<E::Service>>>>;
-using RawUnbuilt =
+using RawQuestions =
     E::WithRawCallbackMethod_ExplainMove<E::WithRawCallbackMethod_Compare<
-        E::WithRawCallbackMethod_WhatIf<E::WithRawCallbackMethod_ExplainLesson<
-            E::WithRawCallbackMethod_ProofreadLesson<RawUnary>>>>>;
+        E::WithRawCallbackMethod_WhatIf<RawUnary>>>;
+using RawUnbuilt = E::WithRawCallbackMethod_ExplainLesson<
+    E::WithRawCallbackMethod_ProofreadLesson<RawQuestions>>;
 using RawService = E::WithRawCallbackMethod_ExplainStream<RawUnbuilt>;
 }  // namespace internal
 
@@ -43,14 +44,14 @@ class ExplainerService : public internal::RawService {
                                   Bytes* response) override;
   grpc::ServerUnaryReactor* ListTerms(Context* context, const Bytes* request,
                                       Bytes* response) override;
-
-  // UNIMPLEMENTED, until what is behind them is built.
   grpc::ServerUnaryReactor* ExplainMove(Context* context, const Bytes* request,
                                         Bytes* response) override;
   grpc::ServerUnaryReactor* Compare(Context* context, const Bytes* request,
                                     Bytes* response) override;
   grpc::ServerUnaryReactor* WhatIf(Context* context, const Bytes* request,
                                    Bytes* response) override;
+
+  // UNIMPLEMENTED, until what is behind them is built.
   grpc::ServerWriteReactor<Bytes>* ExplainLesson(Context* context,
                                                  const Bytes* request) override;
   grpc::ServerWriteReactor<Bytes>* ProofreadLesson(

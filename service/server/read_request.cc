@@ -1,7 +1,9 @@
 #include "service/server/read_request.h"
 
+#include <algorithm>
 #include <cctype>
 
+#include "assay/explain/comparison.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
 #include "service/server/limits.h"
@@ -22,14 +24,14 @@ void AddFenProblems(const absl::Status& status, const std::string& path,
 }
 
 // Ends at the first move that is not one: those after it have no position.
-std::optional<Position> Played(const v1::Line& line,
+std::optional<Position> Played(const v1::Line& line, const std::string& path,
                                const std::atomic<bool>& cancelled,
                                Problems& problems) {
   absl::StatusOr<Position> position = line.start_fen().empty()
                                           ? Position::Initial()
                                           : PositionFromFen(line.start_fen());
   if (!position.ok()) {
-    AddFenProblems(position.status(), "position.line.start_fen", problems);
+    AddFenProblems(position.status(), path + ".line.start_fen", problems);
     return std::nullopt;
   }
   for (int i = 0; i < line.moves_size(); ++i) {
@@ -37,7 +39,7 @@ std::optional<Position> Played(const v1::Line& line,
     const absl::StatusOr<Move> move = ParseMove(*position, line.moves(i));
     if (!move.ok()) {
       for (Problem problem : ProblemsOf(move.status())) {
-        problem.field = "position.line.moves[" + std::to_string(i) + "]";
+        problem.field = path + ".line.moves[" + std::to_string(i) + "]";
         problems.push_back(std::move(problem));
       }
       return std::nullopt;
@@ -47,22 +49,24 @@ std::optional<Position> Played(const v1::Line& line,
   return *position;
 }
 
+// `path` is the source's in the request.
 std::optional<Position> ReadPosition(const v1::PositionSource& source,
+                                     const std::string& path,
                                      const std::atomic<bool>& cancelled,
                                      Problems& problems) {
   switch (source.form_case()) {
     case v1::PositionSource::kFen: {
       const absl::StatusOr<Position> position = PositionFromFen(source.fen());
       if (position.ok()) return *position;
-      AddFenProblems(position.status(), "position.fen", problems);
+      AddFenProblems(position.status(), path + ".fen", problems);
       return std::nullopt;
     }
     case v1::PositionSource::kLine:
-      return Played(source.line(), cancelled, problems);
+      return Played(source.line(), path, cancelled, problems);
     case v1::PositionSource::FORM_NOT_SET:
       break;
   }
-  problems.push_back({"position", "missing", "no form", "fen or line"});
+  problems.push_back({path, "missing", "no form", "fen or line"});
   return std::nullopt;
 }
 
@@ -89,6 +93,22 @@ void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
     problems.push_back({"options.language", "no texts in it",
                         Quoted(options.language()), "\"en\""});
   }
+}
+
+// A move from the position, at `path` of the request.
+std::optional<Move> ReadMove(const Position& position, const std::string& text,
+                             const std::string& path, Problems& problems) {
+  const absl::StatusOr<Move> move = ParseMove(position, text);
+  if (move.ok()) return *move;
+  for (Problem problem : ProblemsOf(move.status())) {
+    problem.field = path;
+    problems.push_back(std::move(problem));
+  }
+  return std::nullopt;
+}
+
+std::string At(const char* list, int index) {
+  return std::string(list) + "[" + std::to_string(index) + "]";
 }
 
 }  // namespace
@@ -127,7 +147,7 @@ absl::StatusOr<Position> ReadExplainRequest(
     const std::atomic<bool>& cancelled) {
   Problems problems;
   const std::optional<Position> position =
-      ReadPosition(request.position(), cancelled, problems);
+      ReadPosition(request.position(), "position", cancelled, problems);
   CheckOptions(request.options(), budget, problems);
   if (request.tag().size() > kMostTagBytes) {
     problems.push_back({"tag", "too long",
@@ -137,6 +157,72 @@ absl::StatusOr<Position> ReadExplainRequest(
   if (!problems.empty()) return ProblemsStatus(problems);
   if (!position.has_value()) return absl::CancelledError("cancelled");
   return *position;
+}
+
+absl::StatusOr<MoveQuestion> ReadMoveRequest(
+    const v1::ExplainMoveRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled) {
+  Problems problems;
+  const std::optional<Position> position =
+      ReadPosition(request.position(), "position", cancelled, problems);
+  CheckOptions(request.options(), budget, problems);
+  std::optional<Move> move;
+  if (request.move().empty()) {
+    problems.push_back({"move", "missing", "none", "a legal move"});
+  } else if (position.has_value()) {
+    move = ReadMove(*position, request.move(), "move", problems);
+  }
+  if (!problems.empty()) return ProblemsStatus(problems);
+  if (!move.has_value()) return absl::CancelledError("cancelled");
+  return MoveQuestion{*position, *move};
+}
+
+absl::StatusOr<CompareQuestion> ReadCompareRequest(
+    const v1::CompareRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled) {
+  Problems problems;
+  // Without moves the position itself is compared.
+  const int count = std::max(request.moves_size(), 1) + request.others_size();
+  if (count < static_cast<int>(kLeastCompared) ||
+      count > static_cast<int>(kMostCompared)) {
+    return ProblemStatus(
+        {"moves and others",
+         count < static_cast<int>(kLeastCompared) ? "too few" : "too many",
+         std::to_string(count) + " to compare", "2 to 8"});
+  }
+  const std::optional<Position> position =
+      ReadPosition(request.position(), "position", cancelled, problems);
+  CheckOptions(request.options(), budget, problems);
+  std::vector<Move> moves;
+  for (int i = 0; i < request.moves_size() && position.has_value(); ++i) {
+    const auto move =
+        ReadMove(*position, request.moves(i), At("moves", i), problems);
+    if (move.has_value()) moves.push_back(*move);
+  }
+  std::vector<Position> others;
+  for (int i = 0; i < request.others_size(); ++i) {
+    const auto other =
+        ReadPosition(request.others(i), At("others", i), cancelled, problems);
+    if (other.has_value()) others.push_back(*other);
+  }
+  if (!problems.empty()) return ProblemsStatus(problems);
+  if (cancelled || !position.has_value()) {
+    return absl::CancelledError("cancelled");
+  }
+  return CompareQuestion{*position, std::move(moves), std::move(others)};
+}
+
+absl::StatusOr<EditQuestion> ReadWhatIfRequest(
+    const v1::WhatIfRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled) {
+  Problems problems;
+  const std::optional<Position> position =
+      ReadPosition(request.position(), "position", cancelled, problems);
+  CheckOptions(request.options(), budget, problems);
+  if (!problems.empty()) return ProblemsStatus(problems);
+  if (!position.has_value()) return absl::CancelledError("cancelled");
+  return EditQuestion{*position,
+                      {request.edits().begin(), request.edits().end()}};
 }
 
 }  // namespace assay::service

@@ -41,6 +41,35 @@ absl::StatusOr<Position> ReadExplainRequest(const v1::ExplainRequest& request,
                                             const SearchBudget& budget,
                                             const std::atomic<bool>& cancelled);
 
+// A move to explain, and where.
+struct MoveQuestion {
+  Position position;
+  Move move;
+};
+// The same for ExplainMove.
+absl::StatusOr<MoveQuestion> ReadMoveRequest(
+    const v1::ExplainMoveRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled);
+
+struct CompareQuestion {
+  Position position;
+  std::vector<Move> moves;
+  std::vector<Position> others;
+};
+// The same for Compare.
+absl::StatusOr<CompareQuestion> ReadCompareRequest(
+    const v1::CompareRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled);
+
+struct EditQuestion {
+  Position position;
+  std::vector<std::string> edits;  // not yet read
+};
+// The same for WhatIf, its edits left out.
+absl::StatusOr<EditQuestion> ReadWhatIfRequest(
+    const v1::WhatIfRequest& request, const SearchBudget& budget,
+    const std::atomic<bool>& cancelled);
+
 }  // namespace assay::service
 
 #endif  // ASSAY_SERVICE_SERVER_READ_REQUEST_H_

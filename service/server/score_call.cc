@@ -4,6 +4,7 @@
 #include <string>
 
 #include "assay/notation/fen.h"
+#include "service/convert/convert.h"
 #include "service/server/limits.h"
 #include "service/server/status.h"
 #include "service/server/wire.h"
@@ -55,10 +56,7 @@ grpc::Slice ScoreCall::MakePart(std::size_t part) {
   call().CountItems(static_cast<std::uint64_t>(good),
                     static_cast<std::uint64_t>(last - first - good));
   if (part == 0) {
-    v1::Provenance* provenance = answer.mutable_provenance();
-    provenance->set_version(kVersion);
-    provenance->set_catalogue_version(kCatalogueVersion);
-    provenance->set_weights_fingerprint(assayer.weights_fingerprint());
+    ToProto(assayer, answer.mutable_provenance());
   }
   return WriteMessage(answer);
 }

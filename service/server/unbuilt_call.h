@@ -6,14 +6,6 @@
 
 namespace assay::service {
 
-class UnbuiltCall : public UnaryCall {
- public:
-  using UnaryCall::UnaryCall;
-
- private:
-  void Begin() override { Fail(absl::UnimplementedError("not built yet")); }
-};
-
 // Deletes itself when gRPC is done with it.
 class UnbuiltStream : public grpc::ServerWriteReactor<grpc::ByteBuffer> {
  public:

@@ -83,7 +83,6 @@ class Checker {
     CheckReasons();
   }
 
- private:
   void CheckSentence(const std::string& text, const ClaimRefs& refs) const {
     EXPECT_FALSE(text.empty());
     EXPECT_FALSE(refs.empty()) << text;
@@ -130,6 +129,7 @@ class Checker {
         << ToString(claim);
   }
 
+ private:
   void CheckReasons() const {
     Centipawns last = 1 << 20;
     for (const Reason& reason : explanation_.reasons) {

@@ -182,6 +182,30 @@ TEST(CommandLine, SaysTheSameThroughAServer) {
   }
 }
 
+TEST(CommandLine, AsksAboutMovesThroughAServer) {
+  const RunningServer running;
+  const std::string fen =
+      "r1bqk1nr/pppp1ppp/2n5/2b1p3/2B1P3/5N2/PPPP1PPP/RNBQK2R w KQkq - 4 4";
+  const std::vector<std::string> commands[] = {
+      {"move", fen, "Ng5", "--proof-nodes=2000"},
+      {"move", fen, "Bxf7", "--static", "--ledger"},
+      {"move", fen, "O-O", "--format=json", "--proof-nodes=2000"},
+      {"compare", fen, "O-O", "c3", "Nc3", "--proof-nodes=1000"},
+      {"compare", fen, "O-O", "--with", fen, "--format=json", "--static"},
+      {"whatif", fen, "f3-g1", "pass"},
+      {"whatif", fen, "off-c4", "--format=json"},
+      {"whatif", fen, "off-c4", "--ledger"}};
+  for (std::vector<std::string> command : commands) {
+    const auto local = testing_support::RunProgram(ASSAY_PROGRAM, command);
+    command.push_back("--server=" + running.address());
+    const auto remote = testing_support::RunProgram(ASSAY_PROGRAM, command);
+    EXPECT_EQ(local.out, remote.out) << command[0] << command[2];
+    EXPECT_EQ(local.exit_code, 0) << local.err;
+    EXPECT_EQ(remote.exit_code, 0) << remote.err;
+    EXPECT_GT(local.out.size(), 100U);
+  }
+}
+
 TEST(Example, TalksToAServer) {
   const RunningServer running;
   const auto good = testing_support::RunProgram(

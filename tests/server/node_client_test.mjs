@@ -166,11 +166,87 @@ test('the catalogue has every term of a ledger', async () => {
     explained.response.explanation.provenance.weightsFingerprint);
 });
 
+test('a move is explained', async () => {
+  const { response } = await call(client, 'ExplainMove',
+    { position: { fen: middlegame }, move: 'g7g5',
+      options: { proofNodes: 4000 } });
+  const told = response.explanation;
+  assert.equal(told.san, 'g5');
+  const sum = [...told.gains, ...told.concessions]
+    .reduce((total, change) => total + change.changeCp, 0);
+  assert.equal(sum, told.scoreAfterCp - told.scoreBeforeCp);
+  assert.ok(told.concessions.length > 0 && told.claims.length > 0);
+  assert.equal(told.proof.line[0], 'g5');
+  assert.equal(new Chess(told.fenAfter).turn(), 'w');
+  const bare = await call(client, 'ExplainMove',
+    { position: { fen: middlegame }, move: 'g5',
+      options: { staticOnly: true, omitClaims: true } });
+  assert.equal(bare.response.explanation.proof, null);
+  assert.equal(bare.response.explanation.claims.length, 0);
+  assert.ok(!JSON.stringify(bare.response).match(/"\w*[cC]laims":\[\d/));
+});
+
+test('moves are compared', async () => {
+  const { response } = await call(client, 'Compare',
+    { position: { fen: middlegame }, moves: ['b6', 'g5'],
+      others: [{ fen: initial }], options: { staticOnly: true } });
+  assert.equal(response.explanations.length, 3);
+  assert.equal(response.claimsOfOthers.length, 1);
+  assert.ok(response.decides.length > 0);
+  for (const row of response.byTerm) assert.equal(row.valueCp.length, 3);
+});
+
+test('edits of the board are answered', async () => {
+  const { response } = await call(client, 'WhatIf',
+    { position: { fen: initial }, edits: ['off-d1'] });
+  const sum = response.changes.reduce((t, change) => t + change.changeCp, 0);
+  assert.equal(sum, response.scoreAfterCp - response.scoreBeforeCp);
+  assert.ok(response.scoreAfterCp < -500);
+  assert.equal(response.attributions.length, 30);
+});
+
+// [call, request, [field, what is said of it], ...]
+const wrong = [
+  ['ExplainMove', { position: { fen: initial } }, ['move', /missing/]],
+  ['ExplainMove', {}, ['position', /missing/], ['move', /missing/]],
+  ['ExplainMove', { position: { fen: initial }, move: 'e5' },
+    ['move', /illegal move.*found "e5"/]],
+  ['ExplainMove', { position: { fen: '8/8 w' }, move: 'e4',
+    options: { language: 'de' } },
+  ['position.fen', /./], ['options.language', /no texts/]],
+  ['Compare', { position: { fen: initial }, moves: ['e4'] },
+    ['moves and others', /too few.*1 to compare.*2 to 8/]],
+  ['Compare', { position: { fen: initial },
+    moves: ['a3', 'a4', 'b3', 'b4', 'c3', 'c4', 'd3', 'd4', 'e3'] },
+  ['moves and others', /too many.*9 to compare/]],
+  ['Compare', { position: { fen: initial }, moves: ['e4', 'e5', 'Ke2'] },
+    ['moves[1]', /illegal/], ['moves[2]', /illegal/]],
+  ['Compare', { position: { fen: initial },
+    others: [{ fen: initial }, { line: { moves: ['e4', 'e4'] } }] },
+  ['others[1].line.moves[1]', /illegal/]],
+  ['WhatIf', { position: { fen: initial }, edits: ['pass', 'Nf3'] },
+    ['edits[1]', /not an edit.*found "Nf3".*expected/]],
+  ['WhatIf', { position: { fen: initial }, edits: ['off-e4'] },
+    ['edits[0]', /nothing stands there.*e4 is empty/]],
+  ['WhatIf', { position: { fen: initial }, edits: ['off-e1'] },
+    ['edits[0]', /leaves no legal position/]],
+  ['WhatIf', { position: { fen: initial }, edits: Array(65).fill('pass') },
+    ['edits', /too many.*65.*at most 64/]],
+];
+for (const [method, request, ...faults] of wrong) {
+  test(`${method} names ${faults.map(([field]) => field)}`, async () => {
+    const { error } = await call(client, method, request);
+    assert.equal(error.code, code.INVALID_ARGUMENT, error.message);
+    const violations = detailsOf(error).badRequest.fieldViolations;
+    for (const [field, said] of faults) {
+      const found = violations.find((each) => each.field === field);
+      assert.ok(found, `${field} in ${JSON.stringify(violations)}`);
+      assert.match(found.description, said);
+    }
+  });
+}
+
 test('what is not built says so', async () => {
-  for (const method of ['ExplainMove', 'Compare', 'WhatIf']) {
-    const { error } = await call(client, method, {});
-    assert.equal(error.code, code.UNIMPLEMENTED, method);
-  }
   for (const method of ['ExplainLesson', 'ProofreadLesson']) {
     const answers = client[method]({ pgn: '1. e4 *' });
     const error = await new Promise((resolve) => {
@@ -228,6 +304,18 @@ test('a deadline ends the search', async () => {
   const entry = await waitFor(() => server.entries({
     method: 'Explain', code: 'DEADLINE_EXCEEDED' })[0], 'log of the deadline');
   assert.equal(entry.level, 'warn');
+});
+
+test('a deadline ends a comparison and a move', async () => {
+  const options = { proofNodes: 50000000 };
+  const compared = await call(client, 'Compare', { options,
+    position: { fen: middlegame }, moves: ['b6', 'a6', 'h6'] }, { ms: 100 });
+  assert.equal(compared.error.code, code.DEADLINE_EXCEEDED);
+  const moved = await call(client, 'ExplainMove', { options,
+    position: { fen: middlegame }, move: 'b6' }, { ms: 100 });
+  assert.equal(moved.error.code, code.DEADLINE_EXCEEDED);
+  await waitFor(() => server.metrics()
+    .then((text) => text.includes('assay_calls_in_flight 0')), 'none left');
 });
 
 test('a cancelled call ends the search', async () => {

@@ -8,47 +8,6 @@
 namespace assay {
 namespace {
 
-class Writer {
- public:
-  explicit Writer(const TextStyle& style) : style_(style) {}
-
-  void Plain(const std::string& line) { text_ += line + '\n'; }
-  void Bold(const std::string& line) { Styled("\x1b[1m", line); }
-  void Dim(const std::string& line) { Styled("\x1b[2m", line); }
-
-  // Words wrapped to the width; the first line starts with `first`, the others
-  // with as many blanks.
-  void Wrapped(const std::string& first, const std::string& words) {
-    std::string line = first;
-    bool line_is_empty = true;
-    std::size_t at = 0;
-    while (at < words.size()) {
-      const std::size_t end = std::min(words.find(' ', at), words.size());
-      const std::string word = words.substr(at, end - at);
-      if (!line_is_empty && line.size() + 1 + word.size() > style_.width) {
-        Plain(line);
-        line.assign(first.size(), ' ');
-        line_is_empty = true;
-      }
-      if (!line_is_empty) line += ' ';
-      line += word;
-      line_is_empty = false;
-      at = end + 1;
-    }
-    Plain(line);
-  }
-
-  std::string Take() { return std::move(text_); }
-
- private:
-  void Styled(const char* code, const std::string& line) {
-    Plain(style_.colour ? code + line + "\x1b[0m" : line);
-  }
-
-  const TextStyle& style_;
-  std::string text_;
-};
-
 // "+0.42 for White", and what search made of it.
 std::string ScoreText(const Explanation& explanation) {
   std::string text = PawnsText(explanation.score_cp) + " for White";
@@ -61,13 +20,8 @@ std::string ScoreText(const Explanation& explanation) {
   return text + " counted, " + PawnsText(proof.score_cp) + " proved";
 }
 
-std::string Padded(const std::string& text, std::size_t width) {
-  return text.size() >= width ? text
-                              : std::string(width - text.size(), ' ') + text;
-}
-
 // The last note is on the centre, those before it on the named structure.
-void WriteStructure(const std::vector<std::string>& notes, Writer& out) {
+void WriteStructure(const std::vector<std::string>& notes, TextWriter& out) {
   std::string structure;
   for (std::size_t i = 0; i + 1 < notes.size(); ++i) {
     if (i > 0) structure += ' ';
@@ -79,18 +33,8 @@ void WriteStructure(const std::vector<std::string>& notes, Writer& out) {
 
 }  // namespace
 
-std::string PawnsText(Centipawns value) {
-  const int size = std::abs(value);
-  const std::string hundredths = std::to_string(size % 100);
-  return std::string(value > 0   ? "+"
-                     : value < 0 ? "-"
-                                 : "") +
-         std::to_string(size / 100) + "." +
-         (hundredths.size() == 1 ? "0" : "") + hundredths;
-}
-
 std::string ToText(const Explanation& explanation, const TextStyle& style) {
-  Writer out(style);
+  TextWriter out(style);
   out.Dim(ToFen(explanation.position));
   const int nag = explanation.verdict.nag;
   out.Bold("$" + std::to_string(nag) + " " + std::string(NagMeaning(nag)) +

@@ -1,0 +1,20 @@
+// WhatIf.
+#ifndef ASSAY_SERVICE_SERVER_WHAT_IF_CALL_H_
+#define ASSAY_SERVICE_SERVER_WHAT_IF_CALL_H_
+
+#include "service/server/single_call.h"
+
+namespace assay::service {
+
+class WhatIfCall : public SingleCall {
+ public:
+  using SingleCall::SingleCall;
+
+ private:
+  absl::Status Work(grpc::Slice& slice) override;
+  std::uint64_t Units() const override;
+};
+
+}  // namespace assay::service
+
+#endif  // ASSAY_SERVICE_SERVER_WHAT_IF_CALL_H_
