@@ -59,16 +59,16 @@ struct Fact : testing_support::Row {
 constexpr char kItalian[] =
     "r1bq1rk1/ppp2ppp/2np1n2/2b1p3/2B1P3/2PP1N2/PP3PPP/RNBQ1RK1 w - - 0 7";
 const Fact kFacts[] = {
-    // The g-pawn leaves f4 and h4 behind for good.
+    // The g-pawn leaves the squares beside it behind for good.
     {{"G4BesideTheCastledKing"},
      kItalian,
      "g4",
-     {"never again guard", "f4", "h4", "gone from g2"},
+     {"never again guard", "f4", "h3", "gone from g2"},
      {}},
     {{"G5BesideTheCastledKing"},
      "r1bq1rk1/ppp2ppp/2np1n2/2b1p3/2B1P3/2PP1N2/PP3PPP/RNBQ1RK1 b - - 0 7",
      "g5",
-     {"never again guard", "f5", "h5"},
+     {"never again guard", "f5", "h6"},
      {}},
     // The knight is the guard of the centre and of h2.
     {{"KnightLeavesF3"}, kItalian, "Nh4", {"no longer guards", "d4"}, {}},
@@ -105,7 +105,7 @@ const Fact kFacts[] = {
      {"doubled pawns on b2 and b3"},
      {"a rook on the half-open a-file"}},
     {{"PawnLeftWithoutItsGuard"},
-     "4k3/8/8/8/1b1p4/8/3P1N2/4K3 w - - 0 1",
+     "4k3/8/8/8/3p4/8/3P1N2/4K3 w - - 0 1",
      "Kf1",
      {"pawn on d2 is left without a guard"},
      {}},
@@ -160,7 +160,7 @@ TEST(MoveExplanation, NamesTheReplyToFear) {
   // The queen goes where a pawn takes it.
   const MoveExplanation told = Told(
       "r1bqkb1r/pppp1ppp/2n2n2/4p3/2B1P3/5Q2/PPPP1PPP/RNB1K1NR w KQkq - 4 4",
-      "Qf5", ExplainOptions());
+      "c3", ExplainOptions());
   ASSERT_TRUE(told.proof.has_value());
   EXPECT_EQ(told.proof->line.front(), told.move);
   EXPECT_FALSE(told.reply_to_fear.has_value());

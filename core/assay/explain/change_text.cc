@@ -11,6 +11,7 @@
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
 #include "assay/facts/kings.h"
 
 namespace assay {
@@ -156,16 +157,44 @@ class Teller {
           "'s " + Bare(added) +
           (group_.added.size() > 1 || IsPlural(added) ? " weigh" : " weighs") +
           (more ? " more" : " less");
-    } else if (gone.empty()) {
-      text += " now has " + added;
-    } else if (added.empty()) {
-      text += " no longer has " + gone;
     } else {
-      text += " now has " + added + " instead of " + gone;
+      text = Clauses();
     }
     Say(text + ".", !noun.empty() ? noun
                                   : DefiniteList(added.empty() ? group_.gone
                                                                : group_.added));
+  }
+
+  // What has come and gone, and what is there as before but counts otherwise.
+  std::string Clauses() const {
+    const std::string come = Phrases(Those(group_.added, false));
+    const std::string gone = Phrases(Those(group_.gone, false));
+    const std::string risen = Phrases(Those(group_.added, true));
+    const std::string faded = Phrases(Those(group_.gone, true));
+    std::vector<std::string> clauses;
+    if (!come.empty()) {
+      clauses.push_back("now has " + come +
+                        (gone.empty() ? "" : " instead of " + gone));
+    } else if (!gone.empty()) {
+      clauses.push_back("no longer has " + gone);
+    }
+    if (!risen.empty() && (risen != faded || clauses.empty())) {
+      clauses.push_back(faded.empty()
+                            ? "still has " + risen + ", which counts now"
+                            : "still has " + risen + ", of another weight");
+    } else if (risen.empty() && !faded.empty()) {
+      clauses.push_back("still has " + faded + ", but it counts no more");
+    }
+    return who_ + " " + Join(clauses);
+  }
+
+  static std::vector<ChangedEntry> Those(
+      const std::vector<ChangedEntry>& entries, bool hold_in_both) {
+    std::vector<ChangedEntry> those;
+    for (const ChangedEntry& changed : entries) {
+      if (changed.holds_in_both == hold_in_both) those.push_back(changed);
+    }
+    return those;
   }
 
   static Centipawns Total(const std::vector<ChangedEntry>& entries) {
@@ -408,8 +437,8 @@ class Teller {
       }
     }
     const Bitboard gone = was & ~stayed;
-    AddBefore(KingAttackersClaim(before_, group_.side));
-    AddAfter(KingAttackersClaim(after_, group_.side));
+    if (was != 0) AddBefore(KingAttackersClaim(before_, group_.side));
+    if (now != 0) AddAfter(KingAttackersClaim(after_, group_.side));
     const std::string noun = "the pressure on " + King();
     if (come == 0 && gone == 0) {
       return Say(
@@ -503,7 +532,29 @@ class Teller {
           King() + " now faces " + what + ", not " + Phrases(group_.gone) + ".",
           noun);
     }
+    const std::vector<ChangedEntry>& list = opened ? group_.added : group_.gone;
+    const bool still = std::all_of(
+        list.begin(), list.end(),
+        [](const ChangedEntry& changed) { return changed.holds_in_both; });
+    if (still) {
+      Bitboard squares = 0;
+      for (const ChangedEntry& changed : list) {
+        squares |= LineSquares(changed, opened);
+      }
+      return Say(
+          King() + " has " + (opened ? "more" : "less") + " to fear on " +
+              (group_.term == TermId::kFileToKing ? "the " + FilesText(squares)
+                                                  : what) +
+              ".",
+          noun);
+    }
     Say(King() + (opened ? " faces " : " no longer faces ") + what + ".", noun);
+  }
+
+  // The squares of the line that an entry's first claim is about.
+  Bitboard LineSquares(const ChangedEntry& changed, bool after) const {
+    const Snapshot& own = after ? group_.pairing.after : group_.pairing.before;
+    return own.ledger.claims[changed.entry->first_claim].squares.ToSet();
   }
 
   // --- what befalls single pieces ---
@@ -576,6 +627,13 @@ class Teller {
         continue;
       }
       AddAfter(MaterialClaim(after_, group_.side, unit.kind()));
+      if (group_.term == TermId::kLoosePiece &&
+          after_.Attackers(group_.side, square) == 0) {
+        return who_ + "'s " + Name(unit.kind()) + " on " + ToString(square) +
+               (ExchangeValueOf(after_, square) > 0
+                    ? " hangs now rather than merely standing loose"
+                    : " still has no guard, but that counts no more");
+      }
       return who_ + "'s " + Name(unit.kind()) + " on " + ToString(square) +
              " " + words.ends;
     }

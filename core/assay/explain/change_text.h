@@ -13,6 +13,9 @@ namespace assay {
 struct ChangedEntry {
   const Entry* entry = nullptr;
   std::string phrase;  // "a hole on f4"
+  // What it is about holds in the other position, too: only its weight is
+  // another, or nothing. (A hole that no piece can use counts nothing.)
+  bool holds_in_both = false;
 };
 
 // What changed in one term of one side. Entries that are the same in both

@@ -6,6 +6,7 @@
 
 #include "assay/explain/change_text.h"
 #include "assay/explain/entry_text.h"
+#include "assay/facts/claim_lists.h"
 
 namespace assay {
 namespace {
@@ -37,6 +38,18 @@ void RemoveUnchanged(ChangeGroup& group) {
     }
     group.added.erase(same);
     gone = group.gone.erase(gone);
+  }
+}
+
+// Whether what the entry is about, its first claim, is among all that hold of
+// the other position.
+void NoteWhatHolds(const Snapshot& own, const std::vector<Claim>& other,
+                   std::vector<ChangedEntry>& list) {
+  for (ChangedEntry& changed : list) {
+    if (changed.entry->claim_count == 0) continue;
+    const Claim& claim = own.ledger.claims[changed.entry->first_claim];
+    changed.holds_in_both =
+        std::find(other.begin(), other.end(), claim) != other.end();
   }
 }
 
@@ -83,10 +96,14 @@ std::vector<LedgerChange> DiffLedgers(const Pairing& pairing,
         {&entry, EntryPhrase(pairing.after.facts, entry,
                              pairing.after.ledger.claims.data())});
   }
+  const std::vector<Claim> all_before = AllClaims(pairing.before.facts);
+  const std::vector<Claim> all_after = AllClaims(pairing.after.facts);
   std::vector<LedgerChange> changes;
   for (auto& [key, group] : groups) {
     if (group.change_cp == 0) continue;
     RemoveUnchanged(group);
+    NoteWhatHolds(pairing.before, all_after, group.gone);
+    NoteWhatHolds(pairing.after, all_before, group.added);
     LedgerChange change;
     change.term = group.term;
     change.side = group.side;

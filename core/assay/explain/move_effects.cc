@@ -9,7 +9,7 @@
 #include "assay/explain/line_text.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
-#include "assay/facts/danger.h"
+#include "assay/facts/exchange.h"
 #include "assay/facts/levers.h"
 
 namespace assay {
@@ -85,6 +85,7 @@ class Effects {
     GivesUpColour();
     ShutsIn();
     BlocksBreak();
+    LetsEnemyOut();
     if (!found_.empty() || SomethingCountsAgainst()) return;
     // Nothing of weight: say what there is.
     if (kind_ == PieceKind::kPawn) {
@@ -98,6 +99,7 @@ class Effects {
 
   void FindGains() {
     TheDeed();
+    NowAttacks();
     LetsOut();
     NowGuards();
   }
@@ -388,6 +390,26 @@ class Effects {
     }
   }
 
+  // An enemy bishop that has clearly more to do.
+  void LetsEnemyOut() {
+    for (const Square square : Each(after_.Own(enemy(), PieceKind::kBishop))) {
+      if (before_.position().At(square) != after_.position().At(square)) {
+        continue;
+      }
+      const int rose = PopCount(after_.Scope(enemy(), square)) -
+                       PopCount(before_.Scope(enemy(), square));
+      if (rose < kFeltScope || Counted(TermId::kScope, square)) continue;
+      Found& found =
+          Say(15 * rose, Bit(square),
+              "It opens the way for the enemy " +
+                  UnitText(after_.position(), square).substr(4) + ".",
+              "the line of " + UnitText(after_.position(), square));
+      AddMove(found);
+      found.claims.push_back(ScopeClaim(before_, enemy(), square));
+      found.claims.push_back(After(ScopeClaim(after_, enemy(), square)));
+    }
+  }
+
   void StandsBeforePawn() {
     if (!stays_) return;
     const Bitboard behind = RearSpan(side_, Bit(move_.to())) &
@@ -413,6 +435,34 @@ class Effects {
     if (deed.empty()) return;
     Found& found = Say(200, Bit(move_.to()), "The move " + deed + ".", deed);
     found.claims = deeds.claims();
+  }
+
+  // Enemy pieces worth as much or more that it has come to attack, guarded or
+  // not.
+  void NowAttacks() {
+    if (!stays_ || view_.line.size() > 1) return;
+    Bitboard chosen = 0;
+    const Bitboard pieces = after_.position().Pieces(enemy()) &
+                            ~after_.Own(enemy(), PieceKind::kKing) &
+                            ~after_.Own(enemy(), PieceKind::kPawn);
+    for (const Square square : Each(after_.Attacks(move_.to()) & pieces &
+                                    ~before_.Attacks(move_.from()))) {
+      const PieceKind target = after_.position().At(square).kind();
+      // What hangs is the deed's.
+      if (ExchangeValue(target) >= ExchangeValue(there_.kind()) &&
+          ExchangeValueOf(after_, square) == 0) {
+        chosen |= Bit(square);
+      }
+    }
+    if (chosen == 0) return;
+    Found& found =
+        Say(100, chosen,
+            Mover() + " attacks " + UnitsText(after_.position(), chosen) + ".",
+            "the attack on " + UnitsText(after_.position(), chosen));
+    AddMove(found);
+    for (const Square square : Each(chosen)) {
+      found.claims.push_back(After(AttackCountClaim(after_, side_, square)));
+    }
   }
 
   void LetsOut() {

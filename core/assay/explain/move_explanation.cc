@@ -73,6 +73,13 @@ std::string WithoutFullStop(std::string text) {
   return text;
 }
 
+// What castling, developing, attacking and the like come to by the count.
+bool IsTheDeedItself(TermId term) {
+  return term == TermId::kHanging || term == TermId::kUncastled ||
+         term == TermId::kUndeveloped || term == TermId::kRookOnFile ||
+         term == TermId::kOutpost;
+}
+
 class MoveTeller {
  public:
   MoveTeller(const Assayer& assayer, const Position& position, Move move,
@@ -170,6 +177,15 @@ class MoveTeller {
     const std::size_t most = options_.max_plans_per_side;
     const PlanChanges changes = FindPlanChanges(before_.facts, told_.move,
                                                 after_.facts, weights_, most);
+    if (!changes.begun.empty()) {
+      ClaimTable claims;
+      const ToldPlan begun =
+          TellPlan(before_.facts, changes.begun.front(), claims);
+      begins_ = begun.begins;
+      for (const std::uint32_t ref : begun.claims) {
+        table_.Add(claims.claims()[ref], begins_claims_);
+      }
+    }
     for (const Plan& plan : changes.stops) {
       told_.stops.push_back(TellPlan(before_.facts, plan, table_));
     }
@@ -243,14 +259,14 @@ class MoveTeller {
     // Beside a deed, only what weighs; a threat is the deed's own.
     const bool adds = counted != nullptr &&
                       (!said || (std::abs(counted->change_cp) >= kWeighs &&
-                                 counted->term != TermId::kHanging));
+                                 !IsTheDeedItself(*counted->term)));
     const LedgerChange* more = adds ? counted : said ? nullptr : deed;
     if (more != nullptr) {
       text += (said ? "; " : ": ") + WithoutFullStop(Decapitalised(more->text));
       Merge(more->claims, told_.summary_claims);
       said = true;
     }
-    return said ? text + "." : text + " changes little.";
+    return said ? text + "." : text + " gains nothing that counts.";
   }
 
   void AddConcessions() {
@@ -288,6 +304,7 @@ class MoveTeller {
   }
 
   void AddPlans() {
+    if (!begins_.empty()) AddSentence("It " + begins_ + ".", begins_claims_);
     if (!told_.stops.empty()) {
       AddSentence("It stops " + std::string(Name(Other(side_))) + "'s " +
                       PlanNoun(told_.stops.front()) + ".",
@@ -343,6 +360,8 @@ class MoveTeller {
   const Snapshot after_;
   ClaimTable table_;
   std::optional<Proof> proof_before_;
+  std::string begins_;  // "begins the minority attack"
+  ClaimRefs begins_claims_;
 };
 
 }  // namespace

@@ -82,6 +82,7 @@ PlanChanges FindPlanChanges(const Facts& before, Move move, const Facts& after,
                            std::equal(rest.moves.rbegin(), rest.moves.rend(),
                                       plan.moves.rbegin());
       if (goes_on && rest.standing != Standing::kStopped) {
+        changes.begun.push_back(plan);
         changes.starts.push_back(rest);
         break;
       }

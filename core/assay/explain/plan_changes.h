@@ -11,7 +11,8 @@
 namespace assay {
 
 struct PlanChanges {
-  std::vector<Plan> starts;  // the mover's, from the position after
+  std::vector<Plan> begun;   // the mover's, the move first
+  std::vector<Plan> starts;  // what is left of them, from the position after
   std::vector<Plan> stops;   // the opponent's, from the position before
   std::vector<Plan> allows;  // the opponent's, from the position after
 };

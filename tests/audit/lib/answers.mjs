@@ -11,8 +11,11 @@ import { attackersOf } from './attacks.mjs';
 import { checkExplanation } from './explanation.mjs';
 import { SKIPPED } from './exact.mjs';
 import { Auditor, NOT_AUDITED, kindName } from './registry.mjs';
+import { exchangeValue } from './exchange.mjs';
+import { inCheck } from './legal.mjs';
 import { LinePlayer } from './play.mjs';
 import { checkSentence, squaresIn } from './said.mjs';
+import { isHole, isIsolated, isPinned } from './words.mjs';
 
 const SIDE_OF = { SIDE_WHITE: WHITE, SIDE_BLACK: BLACK };
 const sum = (list) => list.reduce((a, b) => a + b, 0);
@@ -78,6 +81,19 @@ const PATTERNS = [
     sideOf(after.board[square]) === side &&
     attackersOf(before.board, square, side).length > 0 &&
     attackersOf(after.board, square, side).length === 0],
+  [/ is no longer without a guard/, ({ after }, square) =>
+    attackersOf(after.board, square, sideOf(after.board[square])).length > 0],
+  [/ is no longer pinned/, ({ after }, square) =>
+    !isPinned(after.board, square)],
+  [/ no longer hangs\b/, ({ after }, square) =>
+    exchangeValue(after.board, square) === 0 || inCheck(after.board,
+      sideOf(after.board[square]))],
+  [/ no longer has a hole on /, ({ after }, square, text) =>
+    !isHole(after.board, square, /^White/.test(text) ? WHITE : BLACK)],
+  [/ no longer has an isolated pawn on /, ({ after }, square, text) => {
+    const side = /^White/.test(text) ? WHITE : BLACK;
+    return after.board[square] !== side || !isIsolated(after.board, square, side);
+  }],
   [/ misses a guard of /, ({ before, after, from, side }, square) =>
     attackersOf(before.board, square, side).includes(from) &&
     attackersOf(after.board, square, side).length <
@@ -89,7 +105,7 @@ function checkSeen(where, text, scene) {
   if (!pattern) return [];
   const squares = squaresIn(text);
   if (squares.length === 0) return [`${where} names no square: ${text}`];
-  return squares.filter((name) => !pattern[1](scene, squareOf(name)))
+  return squares.filter((name) => !pattern[1](scene, squareOf(name), text))
     .map((name) => `${where} is not so of ${name}: ${text}`);
 }
 
