@@ -80,10 +80,12 @@ class Follower {
            std::abs(before.score_cp - after.score_cp) >= kTurns;
   }
 
+  // The structure's name; where it has none, the centre's kind.
   static std::string NameOf(const Position& position) {
     const Facts facts(position);
     ClaimTable scratch;
-    return DescribeStructure(facts, scratch).name;
+    const std::string name = DescribeStructure(facts, scratch).name;
+    return name.empty() ? std::string(Name(facts.centre())) + " centre" : name;
   }
 
   Turn& Add(std::size_t ply, Turn::Kind kind) {
@@ -110,7 +112,7 @@ class Follower {
     Turn& turn = Add(ply, Turn::Kind::kStructure);
     const Position before = AfterLine(start_, Upto(ply));
     turn.text = "With " + NumberedMove(before, line_[ply]) + " the " + was +
-                " becomes a structure of another kind: the " + is + ".";
+                " gives way to the " + is + ".";
     for (const std::size_t played : {judged, ply + 1}) {
       const Position there =
           played == judged ? AfterLine(start_, Upto(judged)) : after;
