@@ -25,11 +25,27 @@ bool IsShown(const v1::LedgerChange& change, const TextStyle& style) {
          change.term() != Info(TermId::kTempo).name;
 }
 
+// The two halves of an even trade of unlike pieces say nothing.
+bool IsEvenTrade(const Changes& gains, const Changes& concessions) {
+  constexpr int kEven = 50;
+  int sum = 0;
+  for (const Changes* changes : {&gains, &concessions}) {
+    for (const v1::LedgerChange& change : *changes) {
+      if (change.term() == Info(TermId::kMaterial).name) {
+        sum += change.change_cp();
+      }
+    }
+  }
+  return std::abs(sum) < kEven;
+}
+
 // "    gains  +0.12  ...": the label on the first line alone.
-void WriteChanges(std::string label, const Changes& changes,
+void WriteChanges(std::string label, const Changes& changes, bool even_trade,
                   const TextStyle& style, TextWriter& out) {
   for (const v1::LedgerChange& change : changes) {
-    if (!IsShown(change, style)) continue;
+    const bool silent = even_trade && !style.ledger &&
+                        change.term() == Info(TermId::kMaterial).name;
+    if (silent || !IsShown(change, style)) continue;
     const std::string value =
         change.term().empty() ? "" : PawnsText(change.change_cp());
     out.Wrapped(Padded(label, 9) + Padded(value, 7) + "  ", change.text());
@@ -91,11 +107,12 @@ std::string MoveText(const Position& position, const v1::MoveExplanation& told,
                           " is over (" + PawnsText(told.settled().score_cp()) +
                           "):");
   }
-  WriteChanges("gains", settled ? told.settled().gains() : told.gains(), style,
-               out);
-  WriteChanges("gives",
-               settled ? told.settled().concessions() : told.concessions(),
-               style, out);
+  const Changes& gains = settled ? told.settled().gains() : told.gains();
+  const Changes& concessions =
+      settled ? told.settled().concessions() : told.concessions();
+  const bool even = IsEvenTrade(gains, concessions);
+  WriteChanges("gains", gains, even, style, out);
+  WriteChanges("gives", concessions, even, style, out);
   WritePlans("starts", told.starts(), out);
   WritePlans("stops", told.stops(), out);
   WritePlans("allows", told.allows(), out);

@@ -59,8 +59,8 @@ const damages = [
     /says 9/],
   ['move', (a) => {
     const each = text(a.settled.concessions, / misses a guard of /);
-    each.text = each.text.replace(/f6/, 'd4');
-  }, /is not so of d4|names d4/],
+    each.text = each.text.replace(/f6/, 'h7');
+  }, /is not so of h7|names h7/],
   ['proved', (a) => {
     const each = uncounted(a.concessions);
     each.text = 'The knight no longer guards f5.';

@@ -473,8 +473,7 @@ class Teller {
     }
     if (group_.added.empty() || group_.gone.empty()) {
       return Say(King() + (group_.added.empty()
-                               ? " no longer stands in the way of harm in the "
-                                 "centre."
+                               ? " is no longer in danger in the centre."
                                : " stands in the centre, not castled."),
                  "the king in the centre");
     }

@@ -27,6 +27,8 @@ constexpr std::uint64_t kBeforeShare = 4;
 // A change that is told in a summary.
 constexpr Centipawns kWorthSaying = 10;
 constexpr Centipawns kWeighs = 18;
+// Pieces of about the same worth: a bishop for a knight.
+constexpr Centipawns kEvenTrade = 50;
 constexpr std::size_t kMostUncounted = 3;
 constexpr std::size_t kMostSaid = 2;
 // What a move costs at least for a reply to it to be feared.
@@ -227,6 +229,20 @@ class MoveTeller {
     Merge(refs, told_.summary_claims);
   }
 
+  // Whether the change says nothing to a reader: the move that is passed on,
+  // and the two halves of an even trade of unlike pieces.
+  bool IsSilent(const LedgerChange& change) const {
+    if (change.term == TermId::kTempo) return true;
+    if (change.term != TermId::kMaterial) return false;
+    Centipawns sum = 0;
+    for (const auto* list : {&Shown().gains, &Shown().concessions}) {
+      for (const LedgerChange& other : *list) {
+        if (other.term == TermId::kMaterial) sum += other.change_cp;
+      }
+    }
+    return std::abs(sum) < kEvenTrade;
+  }
+
   // "12. g4 attacks the knight on f6."
   std::string Opening() {
     const std::string move = NumberedMove(told_.position, told_.move);
@@ -241,7 +257,7 @@ class MoveTeller {
     for (const LedgerChange& gain : Shown().gains) {
       if (!gain.term.has_value()) {
         if (deed == nullptr) deed = &gain;
-      } else if (counted == nullptr && gain.term != TermId::kTempo &&
+      } else if (counted == nullptr && !IsSilent(gain) &&
                  std::abs(gain.change_cp) >= kWorthSaying) {
         counted = &gain;
       }
@@ -273,7 +289,7 @@ class MoveTeller {
     std::vector<const LedgerChange*> said;
     // The weightiest that counts, and the most telling that does not.
     for (const LedgerChange& change : Shown().concessions) {
-      if (change.term == TermId::kTempo) continue;
+      if (IsSilent(change)) continue;
       const bool heavy = std::abs(change.change_cp) >= kWorthSaying;
       if ((heavy || !change.term.has_value()) && said.size() < kMostSaid) {
         const bool second_counted =
@@ -287,7 +303,7 @@ class MoveTeller {
     }
     // However little it is.
     for (const LedgerChange& change : Shown().concessions) {
-      if (said.empty() && change.term != TermId::kTempo) {
+      if (said.empty() && !IsSilent(change)) {
         said.push_back(&change);
       }
     }
