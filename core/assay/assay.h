@@ -7,6 +7,8 @@
 // 3. Ask: Score() for centipawns alone, Explain() for verdict, reasons and
 //    ledger; ToText() for a terminal (explain/text.h).
 // 4. Ask about moves: ExplainMove(), Compare(), AskWhatIf(), FollowLine().
+// 5. For a whole PGN file: Lesson and LessonReader give its key positions
+//    (lesson/key_positions.h), the handout is lesson/handout.h.
 //
 // Scores are centipawns from White's point of view everywhere. Nothing in the
 // library prints, throws or aborts on input.
@@ -19,6 +21,8 @@
 #include "assay/explain/move_explanation.h"
 #include "assay/explain/text.h"
 #include "assay/explain/what_if.h"
+#include "assay/lesson/handout.h"
+#include "assay/lesson/key_positions.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
 #include "assay/rules/draw.h"

@@ -16,33 +16,47 @@ struct Option {
   bool takes_value;
   std::string_view commands;  // that take it
 };
-constexpr std::string_view kAllCommands =
+constexpr std::string_view kAskedOfServers =
     "explain score move compare whatif terms";
 constexpr Option kOptions[] = {
-    {"--format", true, kAllCommands},
-    {"--static", false, "explain score move compare"},
-    {"--proof-nodes", true, "explain move compare"},
+    {"--format", true,
+     "explain score move compare whatif terms lesson proofread find student"},
+    {"--static", false, "explain score move compare lesson"},
+    {"--proof-nodes", true, "explain move compare lesson proofread find"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
     {"--with", true, "compare"},
     {"--pgn", false, "explain score"},
     {"--ply", true, "explain score"},
-    {"--every", true, "explain score"},
+    {"--every", true, "explain score lesson"},
     {"--last", false, "explain score"},
-    {"--jobs", true, "explain score"},
-    {"--weights", true, kAllCommands},
-    {"--server", true, kAllCommands},
-    {"--server-ca", true, kAllCommands},
-    {"--server-cert", true, kAllCommands},
-    {"--server-key", true, kAllCommands},
-    {"--server-token", true, kAllCommands},
-    {"--help", false, "explain score move compare whatif terms help version"},
+    {"--select", true, "lesson"},
+    {"--title", true, "lesson"},
+    {"--items", true, "lesson"},
+    {"--annotated", true, "lesson"},
+    {"--handout", true, "lesson student"},
+    {"--name", true, "student"},
+    {"--pdf", true, "lesson"},
+    {"--resume", false, "lesson"},
+    {"--every-hit", false, "find"},
+    {"--jobs", true, "explain score lesson proofread find student"},
+    {"--weights", true,
+     "explain score move compare whatif terms lesson proofread find student"},
+    {"--server", true, kAskedOfServers},
+    {"--server-ca", true, kAskedOfServers},
+    {"--server-cert", true, kAskedOfServers},
+    {"--server-key", true, kAskedOfServers},
+    {"--server-token", true, kAskedOfServers},
+    {"--help", false,
+     "explain score move compare whatif terms lesson proofread find student "
+     "help version"},
 };
-constexpr std::string_view kCommands[] = {"explain", "score",  "move",
-                                          "compare", "whatif", "terms",
-                                          "help",    "version"};
+constexpr std::string_view kCommands[] = {
+    "explain", "score",     "move", "compare", "whatif", "terms",
+    "lesson",  "proofread", "find", "student", "help",   "version"};
 constexpr char kWhichCommands[] =
-    "explain, score, move, compare, whatif or terms; see assay --help";
+    "explain, score, move, compare, whatif, lesson, proofread, find, student "
+    "or terms; see assay --help";
 
 absl::Status Problem3(std::string field, std::string reason,
                       std::string_view found, std::string expected) {
@@ -58,11 +72,15 @@ const Option* FindOption(std::string_view name) {
 }
 
 absl::Status ReadFormat(const std::string& value, Arguments& arguments) {
-  if (value == "text") {
+  if (arguments.command == "find" && value != "pgn" && value != "epd") {
+    return Problem3("--format", "unknown format", value, "pgn or epd");
+  }
+  if (value == "text" || (value == "pgn" && arguments.command == "find")) {
     arguments.format = Format::kText;
   } else if (value == "json") {
     arguments.format = Format::kJson;
-  } else if (value == "epd" && arguments.command == "score") {
+  } else if (value == "epd" &&
+             (arguments.command == "score" || arguments.command == "find")) {
     arguments.format = Format::kEpd;
   } else if (value == "weights" && arguments.command == "terms") {
     arguments.format = Format::kWeights;
@@ -103,6 +121,31 @@ absl::Status ReadNodes(const std::string& value, Arguments& arguments) {
   return absl::OkStatus();
 }
 
+// A list of what makes a lesson's position a key position.
+absl::Status ReadSelection(const std::string& value,
+                           LessonSelection& selection) {
+  std::size_t at = 0;
+  while (at <= value.size()) {
+    const std::size_t end = std::min(value.find(',', at), value.size());
+    const std::string word = value.substr(at, end - at);
+    if (word == "comments") {
+      selection.comments = true;
+    } else if (word == "assessments") {
+      selection.assessments = true;
+    } else if (word == "line-ends") {
+      selection.line_ends = true;
+    } else if (word == "turning-points") {
+      selection.turning_points = true;
+    } else {
+      return Problem3("--select", "unknown", word,
+                      "comments, assessments, line-ends or turning-points, "
+                      "with commas between them");
+    }
+    at = end + 1;
+  }
+  return absl::OkStatus();
+}
+
 absl::Status ReadOption(const Option& option, const std::string& value,
                         Arguments& arguments) {
   if (option.commands.find(arguments.command) == std::string_view::npos) {
@@ -118,6 +161,16 @@ absl::Status ReadOption(const Option& option, const std::string& value,
     arguments.plies.ply = 0;
     return ReadNumber(option.name, value, 0, kMostPlies, *arguments.plies.ply);
   }
+  if (option.name == "--select") {
+    return ReadSelection(value, arguments.selection);
+  }
+  if (option.name == "--every" && arguments.command == "lesson") {
+    int every = 0;
+    const absl::Status read =
+        ReadNumber(option.name, value, 1, kMostPlies, every);
+    arguments.selection.every_plies = static_cast<std::uint32_t>(every);
+    return read;
+  }
   if (option.name == "--every") {
     return ReadNumber(option.name, value, 1, kMostPlies, arguments.plies.every);
   }
@@ -125,6 +178,14 @@ absl::Status ReadOption(const Option& option, const std::string& value,
   if (option.name == "--with") arguments.with.push_back(value);
   if (option.name == "--pgn") arguments.pgn = true;
   if (option.name == "--weights") arguments.weights_file = value;
+  if (option.name == "--name") arguments.name = value;
+  if (option.name == "--title") arguments.title = value;
+  if (option.name == "--items") arguments.items_file = value;
+  if (option.name == "--annotated") arguments.annotated_file = value;
+  if (option.name == "--handout") arguments.handout_file = value;
+  if (option.name == "--pdf") arguments.pdf_file = value;
+  if (option.name == "--every-hit") arguments.every_hit = true;
+  if (option.name == "--resume") arguments.resume = true;
   if (option.name == "--server") arguments.server = value;
   if (option.name == "--server-ca") arguments.server_ca = value;
   if (option.name == "--server-cert") arguments.server_cert = value;
@@ -220,6 +281,17 @@ absl::StatusOr<Arguments> ParseArguments(
     return Problem3("--ply, --every, --last", "without --pgn", "no --pgn",
                     "--pgn with a file of games");
   }
+  if (arguments.command == "student" && !arguments.help &&
+      arguments.name.empty()) {
+    return Problem3("--name", "missing", "none", "--name PLAYER");
+  }
+  const bool to_files =
+      !arguments.items_file.empty() || !arguments.annotated_file.empty() ||
+      !arguments.handout_file.empty() || !arguments.pdf_file.empty();
+  if (arguments.resume && !to_files) {
+    return Problem3("--resume", "without a file", "no file to write",
+                    "--items, --annotated, --handout or --pdf beside it");
+  }
   const absl::Status fits = CheckServer(arguments);
   if (!fits.ok()) return fits;
   return arguments;
@@ -240,6 +312,21 @@ std::string UsageText() {
                                  moves a piece for free, off-c4 takes one off,
                                  on-Nd5 puts one on (FEN letters), pass gives
                                  the move away, swap exchanges the colours
+  assay lesson  FILE.pgn | -     the key positions of a lesson: where its author
+                                 commented or gave an assessment, and the ends
+                                 of its lines
+  assay proofread FILE.pgn | -   what in a lesson does not hold up: illegal moves,
+                                 assessments off the proved verdict, lines that
+                                 stop where something falls, good moves that
+                                 lose, strongest replies left out, clashes
+  assay find FILE.pgn CONDITION...   the positions of which all conditions hold,
+                                 each as a game in PGN, or EPD: centre=closed,
+                                 claim=doubled@white, term=bad_bishop@mover,
+                                 plan=siege@black:in_time, structure=WORD,
+                                 verdict>=slight@white, score<-50, move=black;
+                                 "not:" before one turns it round
+  assay student FILE.pgn --name NAME   what one player concedes again and again,
+                                 and which plans of the opponent happen
   assay terms                    the catalogue: every term of the evaluation
   assay version                  the version
 
@@ -257,6 +344,18 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --ledger              every entry of the score, or every change of one, with
                         its value; whatif: what each piece contributes
   --with FEN            compare: another position; may be repeated
+  --select LIST         lesson: which positions; of comments, assessments,
+                        line-ends, turning-points, with commas between them
+      --every N         and each N plies of a game
+  --handout FILE.html   lesson, student: a sheet with diagrams; a lesson's
+      --title TEXT      has plans and exercises, and a title
+  --pdf FILE.pdf        the same printed, where Chromium is installed
+  --annotated FILE.pgn  lesson: the author's text with our comments and NAGs
+  --items FILE.jsonl    lesson: a JSON object a key position
+  --resume              lesson: goes on where a run with the same files and
+                        options was ended
+  --every-hit           find: not the first alone of those that follow each
+                        other in a game
   --all-claims          explain, JSON: every claim that holds, used or not
   --proof-nodes N       search N nodes behind what is said; 0, the default, is
                         24000, some 30 ms a position
@@ -271,7 +370,8 @@ batch, an item that fails has a line of its own ("error: ..." in text,
       --server-token FILE   the bearer token is its first line
 
 Colour is used on a terminal only, and never where NO_COLOR is set.
-Exit status: 0 success; 1 a batch went on past a bad item; 2 bad usage or a bad
+Exit status: 0 success; 1 a batch went on past a bad item, or proofread
+found something; 2 bad usage or a bad
 input; 3 cannot read or write.
 )";
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "absl/status/statusor.h"
+#include "assay/lesson/key_positions.h"
 
 namespace assay::service {
 
@@ -40,6 +41,15 @@ struct Arguments {
   std::vector<std::string> with;  // further positions to compare
   bool pgn = false;               // the file holds games
   PlySelection plies;
+  LessonSelection selection;  // of a lesson's positions
+  std::string title;          // of a handout
+  std::string items_file;     // a lesson's outputs; empty: not wanted
+  std::string annotated_file;
+  std::string handout_file;
+  std::string pdf_file;
+  std::string name;  // of a student
+  bool resume = false;
+  bool every_hit = false;    // of find
   int jobs = 0;              // 0: as many as there are cores
   std::string weights_file;  // empty: the defaults
   std::string server;        // empty: everything is done here

@@ -19,6 +19,21 @@ int RunScore(const Arguments& arguments, const Assayer& assayer,
              std::ostream& out);
 int RunTerms(const Arguments& arguments, const Assayer& assayer,
              std::ostream& out);
+// Outputs go to files, or printed.
+int RunLesson(const Arguments& arguments, const Assayer& assayer,
+              std::ostream& out);
+
+// Prints findings; the exit code is kItemsFailed where there are any.
+int RunProofread(const Arguments& arguments, const Assayer& assayer,
+                 std::ostream& out);
+
+// Prints positions as games or EPD as they are found.
+int RunFind(const Arguments& arguments, const Assayer& assayer,
+            std::ostream& out);
+
+// Prints what one player does again and again, or writes it as a sheet.
+int RunStudent(const Arguments& arguments, const Assayer& assayer,
+               std::ostream& out);
 
 // The commands that ask one thing of one position: move, compare, whatif. One
 // of `assayer` and `client` answers; the other is null.
@@ -40,6 +55,8 @@ int Fail(const absl::Status& status);
 
 // The exit code, or another where the output could not be written.
 int Finish(std::ostream& out, int code);
+// The threads to work with.
+int JobsOf(const Arguments& arguments);
 
 // Says why a server did not answer; the exit code.
 int ServerFault(const absl::Status& status);

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <iostream>
 #include <system_error>
 
 #include "assay/base/problem.h"
@@ -81,6 +82,29 @@ absl::StatusOr<std::string> ReadFile(const std::string& path,
     return absl::UnavailableError("file: too large: found " + Quoted(path) +
                                   ", expected at most " +
                                   std::to_string(most_bytes) + " bytes");
+  }
+  return text;
+}
+
+absl::StatusOr<std::string> ReadGames(const Arguments& arguments) {
+  absl::StatusOr<Input> input = OpenInput(arguments);
+  if (!input.ok()) return input.status();
+  if (!input->is_batch) {
+    return absl::UnavailableError("file: cannot read: found " +
+                                  Quoted(input->text) +
+                                  ", expected a file of games or \"-\"");
+  }
+  std::istream& in = input->file != nullptr ? *input->file : std::cin;
+  std::string text;
+  std::string chunk(std::size_t{1} << 16U, '\0');
+  while (in.read(chunk.data(), static_cast<std::streamsize>(chunk.size())) ||
+         in.gcount() > 0) {
+    text.append(chunk, 0, static_cast<std::size_t>(in.gcount()));
+    if (text.size() > kMostGamesBytes) {
+      return absl::UnavailableError(
+          "file: too large: found more, expected at most " +
+          std::to_string(kMostGamesBytes) + " bytes");
+    }
   }
   return text;
 }

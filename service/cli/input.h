@@ -34,6 +34,14 @@ bool ReadLine(std::istream& in, std::string& line);
 absl::StatusOr<std::string> ReadFile(const std::string& path,
                                      std::size_t most_bytes);
 
+// Games are read whole: they are looked at more than once.
+inline constexpr std::size_t kMostGamesBytes = std::size_t{256} << 20U;
+
+// The text of the one file of games that the operands name, "-" being standard
+// input. INVALID_ARGUMENT where they name none; UNAVAILABLE where it cannot be
+// read or is larger than kMostGamesBytes.
+absl::StatusOr<std::string> ReadGames(const Arguments& arguments);
+
 }  // namespace assay::service
 
 #endif  // ASSAY_SERVICE_CLI_INPUT_H_

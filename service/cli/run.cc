@@ -21,13 +21,13 @@ absl::StatusOr<Weights> LoadWeights(const std::string& path) {
   return ParseWeights(*text);
 }
 
-int Jobs(const Arguments& arguments) {
+}  // namespace
+
+int JobsOf(const Arguments& arguments) {
   if (arguments.jobs > 0) return arguments.jobs;
   const unsigned cores = std::thread::hardware_concurrency();
   return cores == 0 ? 1 : static_cast<int>(cores);
 }
-
-}  // namespace
 
 int Fail(const absl::Status& status) {
   std::cerr << "assay: " << status.message() << '\n';
@@ -76,7 +76,7 @@ int RunOnInput(const Arguments& arguments, std::ostream& out,
   std::istream& in = input->file != nullptr ? *input->file : std::cin;
   const std::unique_ptr<ItemSource> items =
       arguments.pgn ? GameItems(in, arguments.plies) : LineItems(in);
-  const BatchResult result = RunBatch(*items, out, Jobs(arguments), work);
+  const BatchResult result = RunBatch(*items, out, JobsOf(arguments), work);
   if (!result.work.ok()) return ServerFault(result.work);
   return Finish(out, result.failed > 0 ? kItemsFailed : kSuccess);
 }
@@ -101,6 +101,16 @@ int Run(const std::vector<std::string>& words, std::ostream& out) {
   }
   if (IsQuestion(arguments->command)) {
     return RunQuestion(*arguments, &assayer, nullptr, out);
+  }
+  if (arguments->command == "lesson") {
+    return RunLesson(*arguments, assayer, out);
+  }
+  if (arguments->command == "proofread") {
+    return RunProofread(*arguments, assayer, out);
+  }
+  if (arguments->command == "find") return RunFind(*arguments, assayer, out);
+  if (arguments->command == "student") {
+    return RunStudent(*arguments, assayer, out);
   }
   if (arguments->command == "score") return RunScore(*arguments, assayer, out);
   return RunExplain(*arguments, assayer, out);

@@ -6,9 +6,10 @@
 #include "service/server/batch_call.h"
 #include "service/server/compare_call.h"
 #include "service/server/explain_call.h"
+#include "service/server/explain_lesson_call.h"
 #include "service/server/move_call.h"
+#include "service/server/proofread_lesson_call.h"
 #include "service/server/score_call.h"
-#include "service/server/unbuilt_call.h"
 #include "service/server/what_if_call.h"
 
 namespace assay::service {
@@ -81,13 +82,15 @@ grpc::ServerUnaryReactor* ExplainerService::WhatIf(Context* context,
 }
 
 grpc::ServerWriteReactor<grpc::ByteBuffer>* ExplainerService::ExplainLesson(
-    Context* context, const Bytes* /*request*/) {
-  return new UnbuiltStream(backend_, Method::kExplainLesson, context);
+    Context* context, const Bytes* request) {
+  return LessonCall::Start<ExplainLessonCall>(backend_, Method::kExplainLesson,
+                                              context, *request);
 }
 
 grpc::ServerWriteReactor<grpc::ByteBuffer>* ExplainerService::ProofreadLesson(
-    Context* context, const Bytes* /*request*/) {
-  return new UnbuiltStream(backend_, Method::kProofreadLesson, context);
+    Context* context, const Bytes* request) {
+  return LessonCall::Start<ProofreadLessonCall>(
+      backend_, Method::kProofreadLesson, context, *request);
 }
 
 }  // namespace assay::service

@@ -21,9 +21,9 @@ using RawUnary = E::WithRawCallbackMethod_Explain<
 using RawQuestions =
     E::WithRawCallbackMethod_ExplainMove<E::WithRawCallbackMethod_Compare<
         E::WithRawCallbackMethod_WhatIf<RawUnary>>>;
-using RawUnbuilt = E::WithRawCallbackMethod_ExplainLesson<
+using RawLessons = E::WithRawCallbackMethod_ExplainLesson<
     E::WithRawCallbackMethod_ProofreadLesson<RawQuestions>>;
-using RawService = E::WithRawCallbackMethod_ExplainStream<RawUnbuilt>;
+using RawService = E::WithRawCallbackMethod_ExplainStream<RawLessons>;
 }  // namespace internal
 
 class ExplainerService : public internal::RawService {
@@ -44,18 +44,16 @@ class ExplainerService : public internal::RawService {
                                   Bytes* response) override;
   grpc::ServerUnaryReactor* ListTerms(Context* context, const Bytes* request,
                                       Bytes* response) override;
+  grpc::ServerWriteReactor<Bytes>* ExplainLesson(Context* context,
+                                                 const Bytes* request) override;
+  grpc::ServerWriteReactor<Bytes>* ProofreadLesson(
+      Context* context, const Bytes* request) override;
   grpc::ServerUnaryReactor* ExplainMove(Context* context, const Bytes* request,
                                         Bytes* response) override;
   grpc::ServerUnaryReactor* Compare(Context* context, const Bytes* request,
                                     Bytes* response) override;
   grpc::ServerUnaryReactor* WhatIf(Context* context, const Bytes* request,
                                    Bytes* response) override;
-
-  // UNIMPLEMENTED, until what is behind them is built.
-  grpc::ServerWriteReactor<Bytes>* ExplainLesson(Context* context,
-                                                 const Bytes* request) override;
-  grpc::ServerWriteReactor<Bytes>* ProofreadLesson(
-      Context* context, const Bytes* request) override;
 
  private:
   Backend& backend_;

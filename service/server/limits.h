@@ -13,6 +13,11 @@ inline constexpr int kMostBatch = 64;
 inline constexpr int kMostScores = 4096;
 inline constexpr std::size_t kMostTagBytes = 128;
 
+// A lesson's PGN, and with it a request that has nothing else of size.
+inline constexpr std::size_t kMostLessonBytes = std::size_t{8} << 20U;
+inline constexpr std::size_t kMostLessonRequestBytes =
+    kMostLessonBytes + (std::size_t{64} << 10U);
+
 // What the transport lets in: a lesson's PGN of 8 MiB and room around it. Above
 // it gRPC itself refuses, with RESOURCE_EXHAUSTED; below, we do, with
 // INVALID_ARGUMENT as the contract says.

@@ -133,6 +133,13 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
   return core;
 }
 
+std::vector<Problem> OptionProblems(const v1::ExplainOptions& options,
+                                    const SearchBudget& budget) {
+  Problems problems;
+  CheckOptions(options, budget, problems);
+  return problems;
+}
+
 absl::StatusOr<Position> ReadFen(const std::string& fen,
                                  const std::string& path) {
   absl::StatusOr<Position> position = PositionFromFen(fen);

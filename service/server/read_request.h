@@ -30,6 +30,10 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
                       const SearchBudget& budget,
                       const std::atomic<bool>* cancelled);
 
+// What is wrong with the options of a request.
+std::vector<Problem> OptionProblems(const v1::ExplainOptions& options,
+                                    const SearchBudget& budget);
+
 // A FEN at `path` of the request.
 absl::StatusOr<Position> ReadFen(const std::string& fen,
                                  const std::string& path);

@@ -246,16 +246,6 @@ for (const [method, request, ...faults] of wrong) {
   });
 }
 
-test('what is not built says so', async () => {
-  for (const method of ['ExplainLesson', 'ProofreadLesson']) {
-    const answers = client[method]({ pgn: '1. e4 *' });
-    const error = await new Promise((resolve) => {
-      answers.on('error', resolve).on('data', () => {});
-    });
-    assert.equal(error.code, code.UNIMPLEMENTED, method);
-  }
-});
-
 test('2,000 positions stream in order, faults in their place', async () => {
   const fens = positions(2000, 7);
   const bad = (i) => i % 97 === 50;

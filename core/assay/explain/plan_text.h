@@ -10,6 +10,8 @@
 
 namespace assay {
 
+struct Reason;  // explain/explanation.h, which includes this file
+
 // One move of a plan or of a counter.
 struct ToldStep {
   Move move;

@@ -55,6 +55,12 @@ class RaceTeller {
     if (!race_.faster.has_value()) return "";
     const ToldPlan& faster = *runner_[Index(*race_.faster)];
     const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
+    // Where both take as long, the one to move is first.
+    if (faster.plan.tempi() >= slower.plan.tempi()) {
+      return std::string(Name(faster.plan.side)) + " comes first with " +
+             faster.title + "; " + Name(slower.plan.side) + " has " +
+             slower.title + ".";
+    }
     return std::string(Name(faster.plan.side)) +
            " is the quicker: " + MovesText(faster) + " for " + faster.title +
            ", against " + NumberText(slower.plan.tempi()) + " for " +

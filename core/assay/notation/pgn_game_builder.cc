@@ -26,12 +26,31 @@ PgnPlace PlaceOf(const PgnToken& token, std::uint64_t game) {
   return {game, token.line, token.column};
 }
 
+// Just behind a token of the movetext.
+std::uint64_t EndOf(const PgnToken& token) {
+  std::uint64_t signs = 0;  // that are no part of its text
+  if (token.kind == Kind::kNag) signs = 1;
+  if (token.kind == Kind::kComment) {
+    signs = token.comment_kind == PgnComment::Kind::kBraces ? 2 : 1;
+  }
+  return token.offset + signs + token.text.size();
+}
+
+// A comment is the last thing of the node's text so far.
+void EndsWith(const PgnToken& comment, PgnExtent& extent) {
+  extent.comments = EndOf(comment);
+  const bool braces = comment.comment_kind == PgnComment::Kind::kBraces;
+  extent.brace = braces ? extent.comments - 1 : 0;
+}
+
 }  // namespace
 
 PgnGameBuilder::PgnGameBuilder(PgnItem& item, std::uint64_t game)
     : item_(item), tree_(item.tree), game_(game) {
   item_.place.game = game;
   tree_.nodes.reserve(kUsualNodes);
+  item_.extents.reserve(kUsualNodes);
+  item_.extents.emplace_back();
   tree_.tags.reserve(16);
   lines_.push_back({0, tree_.start, tree_.start, {}});
 }
@@ -69,8 +88,10 @@ void PgnGameBuilder::Add(const PgnToken& token, const PgnLexer& lexer) {
       if (terminated_) return AddComment(token, tree_.closing, 0);
       if (stopped_) return;
       if (!begun_ && tree_.tags.empty()) {
+        EndsWith(token, last_extent());
         return AddComment(token, tree_.heading, 0);
       }
+      if (last_node().variations.empty()) EndsWith(token, last_extent());
       return AddComment(
           token, last_node().comments,
           static_cast<std::uint32_t>(last_node().variations.size()));
@@ -98,6 +119,9 @@ void PgnGameBuilder::AddTag(const PgnToken& token, const PgnLexer& lexer) {
 
 void PgnGameBuilder::BeginMovetext(const PgnToken& token) {
   begun_ = true;
+  PgnExtent& start_extent = item_.extents.front();
+  start_extent.marks = token.offset;
+  if (start_extent.comments == 0) start_extent.comments = token.offset;
   if (tree_.tags.empty() && !tree_.heading.empty()) {
     // Without tags, what comes first is said of the game's beginning.
     tree_.nodes[0].comments = std::move(tree_.heading);
@@ -227,6 +251,7 @@ void PgnGameBuilder::AddMove(const PgnToken& token, Move move) {
   }
   Line& line = lines_.back();
   line.last = tree_.Append(line.last, move);
+  item_.extents.push_back({EndOf(token), EndOf(token), 0});
   line.before = line.after;
   if (move.is_null()) {
     line.after = line.before.AfterPass();
@@ -241,6 +266,11 @@ void PgnGameBuilder::AddNag(const PgnToken& token, std::uint8_t nag) {
                                 AtMost(kMostPgnNags) + " of one move"});
   }
   last_node().nags.push_back(nag);
+  if (last_node().variations.empty()) {
+    PgnExtent& extent = last_extent();
+    if (extent.comments == extent.marks) extent.marks = EndOf(token);
+    extent.comments = EndOf(token);
+  }
 }
 
 void PgnGameBuilder::ReadNag(const PgnToken& token) {
@@ -313,6 +343,7 @@ void PgnGameBuilder::OpenVariation(const PgnToken& token) {
   }
   const Position before = line.before;
   const NodeIndex start = tree_.AddVariation(line.last);
+  item_.extents.push_back({EndOf(token), EndOf(token), 0});
   lines_.push_back({start, before, before, token});
 }
 

@@ -53,6 +53,7 @@ class PgnGameBuilder {
   void FinishEncoding();
 
   GameNode& last_node() { return tree_.nodes[lines_.back().last]; }
+  PgnExtent& last_extent() { return item_.extents[lines_.back().last]; }
 
   void Fault(const PgnToken& token, Problem problem);
   // A fault after which the rest of the movetext makes no sense.

@@ -43,6 +43,7 @@
 #ifndef ASSAY_NOTATION_PGN_READER_H_
 #define ASSAY_NOTATION_PGN_READER_H_
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -63,11 +64,26 @@ struct PgnFault {
 // "game 3, line 12, column 5".
 std::string ToString(const PgnPlace& place);
 
+// Where the text of a node ends, in bytes from the beginning of the file: what
+// is to be written beside it goes there. Of the main line's start without a
+// comment, where the movetext begins.
+struct PgnExtent {
+  // The end of its move and the NAGs and marks beside it; of the "(" of a
+  // variation's start.
+  std::uint64_t marks = 0;
+  // The same with the comments that come before its variations.
+  std::uint64_t comments = 0;
+  // Where the closing brace of the last of these comments stands; 0 where
+  // there is none in braces.
+  std::uint64_t brace = 0;
+};
+
 // One game of a file.
 struct PgnItem {
   GameTree tree;
   PgnPlace place;  // of its first tag, move or comment
   std::vector<PgnFault> faults;
+  std::vector<PgnExtent> extents;  // one for each node of the tree
 
   bool ok() const { return faults.empty(); }
   // INVALID_ARGUMENT with a Problem for each fault, the place put before its

@@ -1,0 +1,517 @@
+#include "assay/lesson/proofread.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <utility>
+
+#include "assay/explain/line_text.h"
+#include "assay/explain/text.h"
+#include "assay/explain/verdict.h"
+#include "assay/lesson/lesson_comment.h"
+#include "assay/lesson/own_comments.h"
+#include "assay/lesson/place.h"
+#include "assay/notation/nag.h"
+#include "assay/notation/pgn_writer.h"
+#include "assay/notation/san.h"
+#include "assay/rules/draw.h"
+#include "assay/rules/movegen.h"
+
+namespace assay {
+namespace {
+
+// How far a proved score has to be from what an author says before it is
+// called wrong. Small searches disagree with each other by some 10 to 15
+// centipawns (measured on 300 games); own reasoning beyond that.
+constexpr Centipawns kDoubt = 20;
+// What a move marked good may cost, and how bad it may stand afterwards.
+constexpr Centipawns kGoodMoveLoss = 150;
+constexpr Centipawns kLosing = -60;
+// A reply that is better by this much should not be left out: more than a
+// pawn and a half.
+constexpr Centipawns kBetterReply = 180;
+// Who wins by as much anyway need not be shown how to win by more.
+constexpr Centipawns kWonAnyway = 500;
+// What falls at a line's end has to be worth a pawn and to change the score.
+constexpr Centipawns kHangingShift = 80;
+// Of a line in a finding.
+constexpr std::size_t kMostShownPlies = 8;
+
+bool HasNag(const GameNode& node, std::initializer_list<int> nags) {
+  for (const int nag : nags) {
+    for (const std::uint8_t given : node.nags) {
+      if (given == nag) return true;
+    }
+  }
+  return false;
+}
+
+bool HasOurs(const GameNode& node) {
+  for (const PgnComment& comment : node.comments) {
+    if (OursBegin(comment.text) != std::string::npos) return true;
+  }
+  return false;
+}
+
+// The author's own assessment: not one that we added.
+int AuthorAssessment(const GameNode& node) {
+  const int nag = AssessmentOf(node);
+  for (const PgnComment& comment : node.comments) {
+    if (nag != 0 && OurNag(comment.text) == nag) return 0;
+  }
+  return nag;
+}
+
+bool IsOver(const Position& position) {
+  return !HasLegalMove(position) || IsInsufficientMaterial(position);
+}
+
+std::string ScoreWords(const Proof& proof) {
+  if (proof.mate_in == 0) {
+    return PawnsText(proof.score_cp) + " for White";
+  }
+  return std::string(Name(proof.mate_in > 0 ? Side::kWhite : Side::kBlack)) +
+         " mates in " + std::to_string(std::abs(proof.mate_in));
+}
+
+std::string ShownLine(const Position& position, const Proof& proof) {
+  std::vector<Move> line = proof.line;
+  if (line.size() > kMostShownPlies) line.resize(kMostShownPlies);
+  return LineText(position, line);
+}
+
+// Checks of one node.
+class Checker {
+ public:
+  Checker(NodeIndex node, std::uint32_t game, const PgnItem& item,
+          const ProofreadSettings& settings)
+      : tree_(item.tree),
+        node_(tree_.nodes[node]),
+        index_(node),
+        game_(game),
+        settings_(settings),
+        after_(tree_.PositionAfter(node)),
+        before_(node_.starts_line ? after_
+                                  : tree_.PositionAfter(node_.parent)) {}
+
+  // For comparison with others alone.
+  void KeepAssessment() {
+    checked_.assessed = PlaceHere();
+    checked_.assessed->off = true;
+  }
+
+  void CheckAssessment() {
+    AssessedPlace place = PlaceHere();
+    const int nag = place.nag;
+    Centipawns score = 0;
+    Proof proof;
+    if (IsOver(after_)) {
+      ExplainOptions options;
+      options.static_only = true;
+      score = StepScore(settings_.assayer.Explain(after_, options).verdict);
+    } else {
+      proof = Prove(after_, First());
+      score = ScoreFor(proof, Side::kWhite);
+      if (DistanceFrom(nag, score) > kDoubt) {
+        const Proof again = Prove(after_, Second());
+        const Centipawns second = ScoreFor(again, Side::kWhite);
+        // Both looks have to say so.
+        if (DistanceFrom(nag, second) < DistanceFrom(nag, score)) {
+          proof = again;
+          score = second;
+        }
+      }
+    }
+    place.proved_cp = score;
+    place.off = DistanceFrom(nag, score) > kDoubt;
+    if (place.off) {
+      Finding finding = Make("assessment");
+      finding.author_says = NagText(nag);
+      finding.position = after_;
+      if (proof.line.empty()) {
+        finding.found = "The game is over here.";
+      } else {
+        finding.found = "Played out, it is " + ScoreWords(proof) + ": " +
+                        ShownLine(after_, proof) + ".";
+        finding.proof = std::move(proof);
+      }
+      checked_.findings.push_back(std::move(finding));
+    }
+    checked_.assessed = std::move(place);
+  }
+
+  // Whether something falls.
+  bool CheckLineEnd() {
+    if (IsOver(after_)) return false;
+    const Side mover = after_.side_to_move();
+    const Centipawns counted = Sign(mover) * settings_.assayer.Score(after_);
+    for (const Inquiry& inquiry : {First(), Second()}) {
+      Proof proof = Prove(after_, inquiry);
+      const std::optional<Win> win = WinOf(after_, mover, proof);
+      if (!win.has_value() ||
+          ScoreFor(proof, mover) - counted < kHangingShift ||
+          AuthorMentions(after_, proof.line.front())) {
+        return false;
+      }
+      last_ = std::move(proof);
+    }
+    Finding finding = Make("hanging_end");
+    finding.author_says = "The line ends " + AfterText(tree_, index_) + ".";
+    finding.position = after_;
+    finding.found = std::string(Name(mover)) + " is to move and " +
+                    (last_.mate_in != 0 ? "mates: " : "wins material: ") +
+                    ShownLine(after_, last_) + ".";
+    finding.proof = last_;
+    checked_.findings.push_back(std::move(finding));
+    return true;
+  }
+
+  void CheckMarkedGood() {
+    const Side mover = before_.side_to_move();
+    Proof best;
+    Proof played;
+    for (const Inquiry& inquiry : {First(), Second()}) {
+      best = Prove(before_, inquiry);
+      played = ProveMove(before_, node_.move, inquiry);
+      const Centipawns after = ScoreFor(played, mover);
+      if (after > kLosing || ScoreFor(best, mover) - after < kGoodMoveLoss) {
+        return;
+      }
+    }
+    Finding finding = Make("good_move");
+    finding.author_says =
+        NumberedMove(before_, node_.move) + " is marked " +
+        (HasNag(node_, {3}) ? "very good ($3)" : "good ($1)") + ".";
+    finding.position = before_;
+    finding.found =
+        "It loses to the best reply: " + ShownLine(before_, played) + " (" +
+        ScoreWords(played) + "); better was " +
+        NumberedMove(before_, best.line.front()) + " (" + ScoreWords(best) +
+        ").";
+    // Told from the place itself, which is after the move.
+    finding.position = after_;
+    played.line.erase(played.line.begin());
+    finding.proof = std::move(played);
+    checked_.findings.push_back(std::move(finding));
+  }
+
+  void CheckReplies() {
+    const Side mover = before_.side_to_move();
+    std::vector<Move> given;
+    bool defended = false;  // some reply is not marked as a mistake
+    for (const NodeIndex i : Alternatives()) {
+      const GameNode& reply = tree_.nodes[i];
+      given.push_back(reply.move);
+      if (reply.move.is_null()) return;
+      defended |= !HasNag(reply, {2, 4, 6});
+    }
+    if (!defended) return;
+    Proof best;
+    for (const Inquiry& inquiry : {First(), Second()}) {
+      best = Prove(before_, inquiry);
+      if (best.line.empty() ||
+          std::find(given.begin(), given.end(), best.line.front()) !=
+              given.end() ||
+          AuthorMentions(before_, best.line.front())) {
+        return;
+      }
+      Centipawns of_given = -2 * kMateScore;
+      for (const Move move : given) {
+        of_given = std::max(of_given,
+                            ScoreFor(ProveMove(before_, move, inquiry), mover));
+      }
+      if (of_given >= kWonAnyway ||
+          ScoreFor(best, mover) - of_given < kBetterReply) {
+        return;
+      }
+    }
+    Finding finding = Make("missing_reply");
+    std::vector<std::string> sans;
+    sans.reserve(given.size());
+    for (const Move move : given) sans.push_back(NumberedMove(before_, move));
+    finding.author_says = sans.front();
+    for (std::size_t i = 1; i < sans.size(); ++i) {
+      finding.author_says += (i + 1 == sans.size() ? " or " : ", ") + sans[i];
+    }
+    finding.position = before_;
+    finding.found =
+        "The strongest reply is not given: " + ShownLine(before_, best) + " (" +
+        ScoreWords(best) + ").";
+    finding.proof = best;
+    checked_.findings.push_back(std::move(finding));
+  }
+
+  void CheckOwnComment() {
+    ExplainOptions options;
+    options.proof_nodes = settings_.nodes;
+    const Explanation explanation = settings_.assayer.Explain(after_, options);
+    const std::string now = LessonComment(explanation);
+    for (const PgnComment& comment : node_.comments) {
+      const std::string words = OurWords(comment.text);
+      if (words.empty() || words.rfind("The same position as in ", 0) == 0) {
+        continue;
+      }
+      for (const std::string& sentence : Sentences(words)) {
+        if (now.find(MakeComment(sentence).text) != std::string::npos ||
+            MakeComment(now).text.find(sentence) != std::string::npos) {
+          continue;
+        }
+        Finding finding = Make("own_comment");
+        finding.author_says = sentence;
+        finding.position = after_;
+        finding.found =
+            "This no longer holds here. " + explanation.verdict.text;
+        finding.proof = explanation.proof;
+        checked_.findings.push_back(std::move(finding));
+      }
+    }
+  }
+
+  Checked Take() { return std::move(checked_); }
+
+ private:
+  Inquiry First() const { return Look(1); }
+  Inquiry Second() const { return Look(kSecondLook); }
+  Inquiry Look(std::uint64_t times) const {
+    const std::uint64_t nodes =
+        settings_.nodes == 0 ? kDefaultProofNodes : settings_.nodes;
+    return {settings_.assayer.weights(), nodes * times, settings_.cancelled};
+  }
+
+  Finding Make(const char* kind) const {
+    Finding finding;
+    finding.game = game_;
+    finding.path = PathTo(tree_, index_);
+    finding.place = PlaceText(game_, tree_, index_);
+    finding.kind = kind;
+    return finding;
+  }
+
+  AssessedPlace PlaceHere() const {
+    AssessedPlace place;
+    place.hash = after_.hash();
+    place.structure = StructureKey();
+    place.nag = AuthorAssessment(node_);
+    place.finding = Make("");
+    return place;
+  }
+
+  static std::string NagText(int nag) {
+    return "$" + std::to_string(nag) + ": " + std::string(NagMeaning(nag));
+  }
+
+  static Centipawns StepScore(const Verdict& verdict) {
+    if (!verdict.favours.has_value()) return 0;
+    return Sign(*verdict.favours) * kMateScore;
+  }
+
+  // Pawns of both sides and how many of each piece: positions that differ in
+  // where the pieces stand have the same.
+  std::uint64_t StructureKey() const {
+    std::uint64_t key = 0;
+    const auto mix = [&key](std::uint64_t value) {
+      key = (key ^ value) * 0x9E3779B97F4A7C15ULL;
+      key ^= key >> 29U;
+    };
+    mix(static_cast<std::uint64_t>(Index(after_.side_to_move())) + 1);
+    for (const Side side : kSides) {
+      mix(after_.Pieces(side, PieceKind::kPawn));
+      for (const PieceKind kind : kAllKinds) {
+        mix(static_cast<std::uint64_t>(PopCount(after_.Pieces(side, kind))) +
+            7);
+      }
+    }
+    return key;
+  }
+
+  // The move of the node and those that the author gives instead.
+  std::vector<NodeIndex> Alternatives() const {
+    std::vector<NodeIndex> nodes = {index_};
+    for (const NodeIndex line : node_.variations) {
+      if (tree_.nodes[line].next != kNoNode) {
+        nodes.push_back(tree_.nodes[line].next);
+      }
+    }
+    return nodes;
+  }
+
+  // Whether a comment near the place names the move.
+  bool AuthorMentions(const Position& position, Move move) const {
+    std::string san = ToSan(position, move);
+    while (!san.empty() && (san.back() == '+' || san.back() == '#')) {
+      san.pop_back();
+    }
+    for (const NodeIndex i : {index_, node_.parent}) {
+      if (i == kNoNode) continue;
+      if (AuthorWords(tree_, tree_.nodes[i]).find(san) != std::string::npos) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // Cut after each full stop that a capital letter follows; move numbers are
+  // followed by moves, of which none follows a blank with a capital alone.
+  static std::vector<std::string> Sentences(const std::string& words) {
+    std::vector<std::string> sentences;
+    std::size_t begin = 0;
+    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
+      const bool ends = words[i] == '.' && words[i + 1] == ' ' &&
+                        (i == 0 || words[i - 1] < '0' || words[i - 1] > '9') &&
+                        words[i - 1] != '.' && words[i + 2] >= 'A' &&
+                        words[i + 2] <= 'Z';
+      if (!ends) continue;
+      sentences.push_back(words.substr(begin, i + 1 - begin));
+      begin = i + 2;
+    }
+    if (begin < words.size()) sentences.push_back(words.substr(begin));
+    return sentences;
+  }
+
+  const GameTree& tree_;
+  const GameNode& node_;
+  const NodeIndex index_;
+  const std::uint32_t game_;
+  const ProofreadSettings& settings_;
+  const Position after_;
+  const Position before_;
+  Proof last_;
+  Checked checked_;
+};
+
+// Whether the end of the main line is to be asked about: a game that was
+// decided there may stop where it likes.
+bool EndIsLoose(const GameTree& tree, int depth) {
+  return depth > 0 || tree.result == GameResult::kUnknown ||
+         tree.result == GameResult::kDraw;
+}
+
+Checked FaultsOf(std::uint32_t game, const PgnItem& item) {
+  Checked checked;
+  for (const PgnFault& fault : item.faults) {
+    Finding finding;
+    finding.game = game;
+    finding.place = ToString(fault.place);
+    finding.kind = fault.problem.reason == "illegal move"     ? "illegal_move"
+                   : fault.problem.reason == "ambiguous move" ? "ambiguous_move"
+                                                              : "unreadable";
+    const auto last = static_cast<NodeIndex>(item.tree.nodes.size() - 1);
+    finding.path = PathTo(item.tree, last);
+    finding.author_says = fault.problem.found;
+    finding.found = fault.problem.field + ": " + fault.problem.reason +
+                    (fault.problem.expected.empty()
+                         ? ""
+                         : "; expected " + fault.problem.expected);
+    checked.findings.push_back(std::move(finding));
+  }
+  return checked;
+}
+
+}  // namespace
+
+int AssessmentStep(int nag) {
+  if (nag < 14 || nag > 21) return 0;
+  const int step = std::min((nag - 14) / 2 + 1, 3);
+  return nag % 2 == 0 ? step : -step;
+}
+
+Centipawns DistanceFrom(int nag, Centipawns score_cp) {
+  const int step = AssessmentStep(nag);
+  if (step < 0) return DistanceFrom(nag - 1, -score_cp);
+  // Unclear means that neither side need be surprised.
+  const Centipawns even = nag == 13 ? kModerateFrom : kSlightFrom;
+  constexpr Centipawns kNoEnd = 4 * kMateScore;
+  const Centipawns from[] = {-even, kSlightFrom, kModerateFrom, kDecisiveFrom};
+  const Centipawns to[] = {even, kModerateFrom, kDecisiveFrom, kNoEnd};
+  if (score_cp < from[step]) return from[step] - score_cp;
+  return std::max(0, score_cp - to[step]);
+}
+
+std::vector<ProofreadTask> ProofreadTasks(const PgnItem& item) {
+  const GameTree& tree = item.tree;
+  std::vector<ProofreadTask> tasks;
+  WalkTree(tree, [&](const TreeStep& step) {
+    const GameNode& node = step.node;
+    ProofreadTask task;
+    task.node = step.index;
+    task.own_comment = HasOurs(node);
+    if (!node.starts_line && !node.move.is_null()) {
+      task.assessment = AuthorAssessment(node) != 0;
+      // A faulty line does not end where it stops being readable.
+      task.line_end = node.next == kNoNode && !task.assessment && item.ok() &&
+                      EndIsLoose(tree, step.depth);
+      task.marked_good = HasNag(node, {1, 3});
+      const bool in_line =
+          step.depth > 0 && !tree.nodes[node.parent].starts_line;
+      task.replies = !node.variations.empty() || in_line;
+    }
+    if (task.assessment || task.line_end || task.marked_good || task.replies ||
+        task.own_comment) {
+      tasks.push_back(task);
+    }
+  });
+  if (!item.ok()) {
+    tasks.emplace_back();
+    tasks.back().node = kNoNode;
+  }
+  return tasks;
+}
+
+Checked Proofread(const ProofreadTask& task, std::uint32_t game,
+                  const PgnItem& item, const ProofreadSettings& settings) {
+  if (task.node == kNoNode) return FaultsOf(game, item);
+  Checker checker(task.node, game, item, settings);
+  if (!settings.search) {
+    if (task.assessment) checker.KeepAssessment();
+    return checker.Take();
+  }
+  // Where the line's last move lets something fall, that says it all.
+  const bool hangs = task.line_end && checker.CheckLineEnd();
+  if (task.replies && !hangs) checker.CheckReplies();
+  if (task.marked_good) checker.CheckMarkedGood();
+  if (task.assessment) checker.CheckAssessment();
+  if (task.own_comment) checker.CheckOwnComment();
+  return checker.Take();
+}
+
+void ClashFinder::Add(Checked& checked) {
+  if (!checked.assessed.has_value()) return;
+  AssessedPlace& place = *checked.assessed;
+  const Known known{place.nag, place.proved_cp, place.finding.place};
+  const auto says = [](const Known& other) {
+    return "$" + std::to_string(other.nag) + " (" +
+           std::string(NagMeaning(other.nag)) + ")";
+  };
+  const auto same = positions_.emplace(place.hash, known);
+  if (!same.second) {
+    const Known& other = same.first->second;
+    if (AssessmentStep(other.nag) == AssessmentStep(place.nag)) return;
+    place.finding.kind = "transposition";
+    place.finding.author_says = says(known);
+    place.finding.found = "The same position, in " + other.place +
+                          ", is given " + says(other) + ".";
+    checked.findings.push_back(place.finding);
+    return;
+  }
+  if (place.off) return;
+  // Verdicts two steps apart where play comes to nearly the same.
+  std::vector<Known>& alike = structures_[place.structure];
+  for (const Known& other : alike) {
+    const int apart =
+        std::abs(AssessmentStep(other.nag) - AssessmentStep(place.nag));
+    if (apart < 2 || std::abs(other.proved_cp - place.proved_cp) > 60) {
+      continue;
+    }
+    place.finding.kind = "structure";
+    place.finding.author_says = says(known);
+    place.finding.found = "A position with the same pawns and pieces, in " +
+                          other.place + ", is given " + says(other) +
+                          "; played out, they come to nearly the same (" +
+                          PawnsText(place.proved_cp) + " and " +
+                          PawnsText(other.proved_cp) + ").";
+    checked.findings.push_back(place.finding);
+    break;
+  }
+  alike.push_back(known);
+}
+
+}  // namespace assay

@@ -1,0 +1,116 @@
+// What in a lesson does not hold up.
+//
+//   for (const ProofreadTask& task : ProofreadTasks(game, item)) {
+//     Checked checked = Proofread(task, item, settings);   // any thread
+//     clashes.Add(checked, findings);                      // in order
+//   }
+//
+// A finding is what the author says, what was found instead, and the proof. A
+// doubtful one is not made: what a first look finds is looked at again with
+// more nodes, and has to be still there.
+//
+// Kinds:
+//   illegal_move, ambiguous_move, unreadable   the text itself
+//   assessment     a NAG from 10 to 21 that is off the proved verdict
+//   hanging_end    a line that stops where something falls
+//   good_move      a move marked good ($1, $3) that loses to a reply
+//   missing_reply  the strongest reply is not among those given
+//   transposition  one position with two verdicts
+//   structure      two positions of one structure whose verdicts clash
+//   own_comment    a sentence of ours that no longer holds
+#ifndef ASSAY_LESSON_PROOFREAD_H_
+#define ASSAY_LESSON_PROOFREAD_H_
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "assay/explain/assayer.h"
+#include "assay/notation/pgn_reader.h"
+
+namespace assay {
+
+struct Finding {
+  std::uint32_t game = 0;  // from 0
+  std::vector<std::string> path;
+  std::string place;  // "game 2, after 14... Re8"
+  std::string kind;
+  std::string author_says;
+  std::string found;
+  Position position;  // that the proof starts from
+  std::optional<Proof> proof;
+
+  Finding() : position(Position::Initial()) {}
+};
+
+struct ProofreadSettings {
+  const Assayer& assayer;
+  // Of a first look; a second has kSecondLook times as many. 0: the default.
+  std::uint64_t nodes = 0;
+  const std::atomic<bool>* cancelled = nullptr;
+  // Without search, only the text itself is checked, and one position with two
+  // verdicts.
+  bool search = true;
+};
+inline constexpr std::uint64_t kSecondLook = 4;
+
+// One node of a game and what is to be asked of it; kNoNode: the game's faults.
+struct ProofreadTask {
+  NodeIndex node = 0;
+  bool assessment = false;
+  bool line_end = false;
+  bool marked_good = false;
+  bool replies = false;
+  bool own_comment = false;
+};
+
+// What there is to check in a game, in the order of its text.
+std::vector<ProofreadTask> ProofreadTasks(const PgnItem& item);
+
+// An assessment of the author's, for comparison with others.
+struct AssessedPlace {
+  std::uint64_t hash = 0;
+  std::uint64_t structure = 0;  // of the pawns and the pieces' numbers
+  int nag = 0;
+  Centipawns proved_cp = 0;
+  bool off = false;  // by itself already
+  Finding finding;   // with game, path and place set
+};
+
+struct Checked {
+  std::vector<Finding> findings;
+  std::optional<AssessedPlace> assessed;
+};
+
+// `game` counts from 0. Safe to call from several threads.
+Checked Proofread(const ProofreadTask& task, std::uint32_t game,
+                  const PgnItem& item, const ProofreadSettings& settings);
+
+// Compares assessments across a whole lesson; for one thread.
+class ClashFinder {
+ public:
+  // Adds what clashes with an earlier place to the findings.
+  void Add(Checked& checked);
+
+ private:
+  struct Known {
+    int nag = 0;
+    Centipawns proved_cp = 0;
+    std::string place;
+  };
+  std::map<std::uint64_t, Known> positions_;
+  std::map<std::uint64_t, std::vector<Known>> structures_;
+};
+
+// Which step of advantage a NAG from 10 to 21 stands for: 0 equal, 3 winning
+// (decisive and crushing are one: authors use them as one), negative for
+// Black.
+int AssessmentStep(int nag);
+// How far a score is from what the NAG says; 0 where it agrees.
+Centipawns DistanceFrom(int nag, Centipawns score_cp);
+
+}  // namespace assay
+
+#endif  // ASSAY_LESSON_PROOFREAD_H_

@@ -1,0 +1,88 @@
+#include "assay/lesson/tempo_chart.h"
+
+#include <algorithm>
+
+#include "assay/explain/words.h"
+#include "assay/lesson/markup.h"
+
+namespace assay {
+namespace {
+
+const char* CssClass(Standing standing) {
+  switch (standing) {
+    case Standing::kInTime:
+      return "in-time";
+    case Standing::kSlow:
+      return "slow";
+    case Standing::kStopped:
+      return "stopped";
+    case Standing::kNeeds:
+      break;
+  }
+  return "needs";
+}
+
+std::string SanOf(const ToldStep& step, Side side) {
+  return (side == Side::kBlack ? "..." : "") + step.san;
+}
+
+std::string Row(const ToldPlan& plan, std::size_t columns) {
+  const Side side = plan.plan.side;
+  std::string text = std::string("<tr class=\"") +
+                     (side == Side::kWhite ? "white " : "black ") +
+                     CssClass(plan.plan.standing) + "\"><th scope=\"row\">" +
+                     Name(side) + ": " + Escaped(plan.title) + "</th>";
+  for (std::size_t i = 0; i < columns; ++i) {
+    if (i < plan.steps.size()) {
+      const bool last = i + 1 == plan.steps.size();
+      text += std::string("<td><span class=\"step") + (last ? " goal" : "") +
+              "\">" + Escaped(SanOf(plan.steps[i], side)) + "</span></td>";
+    } else {
+      text += "<td></td>";
+    }
+  }
+  return text + "<td class=\"standing\">" + Escaped(StandingText(plan)) +
+         "</td></tr>\n";
+}
+
+}  // namespace
+
+std::string StandingText(const ToldPlan& plan) {
+  const std::string answer =
+      plan.counter.empty() ? ""
+                           : SanOf(plan.counter.front(), Other(plan.plan.side));
+  switch (plan.plan.standing) {
+    case Standing::kInTime:
+      return answer.empty() ? "in time" : "in time; best answer " + answer;
+    case Standing::kSlow:
+      return "too slow";
+    case Standing::kStopped:
+      return answer.empty() ? "stopped" : "stopped by " + answer;
+    case Standing::kNeeds:
+      break;
+  }
+  return plan.needs.empty() ? "needs something first"
+                            : "needs " + plan.needs + " first";
+}
+
+std::string TempoChart(const Explanation& explanation) {
+  if (explanation.plans.empty()) return "";
+  // The same axis for short plans as for long ones, as far as it goes.
+  std::size_t columns = 4;
+  for (const ToldPlan& plan : explanation.plans) {
+    columns = std::max(columns, plan.steps.size());
+  }
+  std::string text =
+      "<div class=\"scroll\" role=\"group\" tabindex=\"0\" "
+      "aria-label=\"Plans by number of own moves\">\n"
+      "<table class=\"race\">\n<thead><tr><th scope=\"col\">Own moves</th>";
+  for (std::size_t i = 0; i < columns; ++i) {
+    text +=
+        "<th scope=\"col\" class=\"tempo\">" + std::to_string(i + 1) + "</th>";
+  }
+  text += "<th scope=\"col\">How it stands</th></tr></thead>\n<tbody>\n";
+  for (const ToldPlan& plan : explanation.plans) text += Row(plan, columns);
+  return text + "</tbody></table></div>\n";
+}
+
+}  // namespace assay

@@ -1,0 +1,184 @@
+// Reads the lesson, chooses its key positions, explains them side by side into
+// a journal, and makes the files from that; without files, prints as it goes.
+#include <filesystem>
+#include <iostream>
+#include <iterator>
+#include <system_error>
+
+#include "assay/base/problem.h"
+#include "service/cli/commands.h"
+#include "service/cli/in_order.h"
+#include "service/cli/input.h"
+#include "service/cli/journal.h"
+#include "service/cli/lesson_outputs.h"
+#include "service/cli/lesson_record.h"
+#include "service/cli/output_file.h"
+#include "service/cli/pdf.h"
+#include "service/cli/print.h"
+#include "service/cli/progress.h"
+
+namespace assay::service {
+namespace {
+
+using Explaining = InOrder<LessonTask, LessonRecord>;
+
+std::string KeyOf(const Arguments& arguments, const Assayer& assayer,
+                  const std::string& text) {
+  const LessonSelection& selection = arguments.selection;
+  std::string options = assayer.weights_fingerprint() + kVersion;
+  for (const std::uint64_t number :
+       {std::uint64_t{selection.comments}, std::uint64_t{selection.assessments},
+        std::uint64_t{selection.line_ends},
+        std::uint64_t{selection.turning_points},
+        std::uint64_t{selection.every_plies},
+        std::uint64_t{arguments.static_only}, arguments.proof_nodes}) {
+    options += ' ' + std::to_string(number);
+  }
+  return Digest(text) + Digest(options);
+}
+
+int Failure(const absl::Status& status) {
+  std::cerr << "assay: " << status.message() << '\n';
+  return absl::IsUnavailable(status) ? kCannotReadOrWrite : kBadUsage;
+}
+
+// A handout that is wanted as PDF alone is kept beside it meanwhile.
+std::string HandoutPath(const Arguments& arguments) {
+  if (!arguments.handout_file.empty()) return arguments.handout_file;
+  return arguments.pdf_file.empty() ? "" : arguments.pdf_file + ".html";
+}
+
+class LessonRun {
+ public:
+  LessonRun(const Arguments& arguments, const Assayer& assayer,
+            std::ostream& out)
+      : arguments_(arguments), assayer_(assayer), out_(out) {
+    work_options_.static_only = arguments.static_only;
+    work_options_.proof_nodes = arguments.proof_nodes;
+  }
+
+  int Run() {
+    const absl::StatusOr<std::string> text = ReadGames(arguments_);
+    if (!text.ok()) return Failure(text.status());
+    const Lesson lesson(*text, arguments_.selection, assayer_);
+    const std::string first = FirstOutput();
+    if (first.empty()) return Print(lesson);
+    const std::string journal = first + ".part";
+    const absl::Status done =
+        Fill(lesson, journal, KeyOf(arguments_, assayer_, lesson.text()));
+    if (!done.ok()) return Failure(done);
+    const absl::Status written = WriteAll(lesson, journal);
+    if (!written.ok()) return Failure(written);
+    std::error_code error;
+    std::filesystem::remove(journal, error);
+    return failed_ ? kItemsFailed : kSuccess;
+  }
+
+ private:
+  std::string FirstOutput() const {
+    for (const std::string& path :
+         {arguments_.items_file, arguments_.annotated_file,
+          arguments_.handout_file, arguments_.pdf_file}) {
+      if (!path.empty()) return path;
+    }
+    return "";
+  }
+
+  // Explains what is not explained yet, in order, into `sink`.
+  bool Explain(const Lesson& lesson, std::size_t skip,
+               const Explaining::Sink& sink) {
+    LessonTasks tasks(lesson);
+    LessonTask task;
+    std::size_t before = 0;
+    for (std::size_t i = 0; i < skip && tasks.Next(task); ++i) {
+      const bool repeated =
+          task.is_fault() || !task.game->keys[task.key].explained_at.empty();
+      failed_ = failed_ || task.is_fault();
+      before += repeated ? 0 : 1;
+    }
+    ProgressLine progress(lesson.size(), before);
+    const LessonWork work{assayer_, work_options_, StyleOf(arguments_)};
+    return Explaining(
+               [&](LessonTask& next) { return tasks.Next(next); },
+               [&](const LessonTask& next) { return MakeRecord(work, next); },
+               [&](LessonRecord& record) {
+                 failed_ = failed_ || record.failed;
+                 if (record.explained) progress.Step();
+                 return sink(record);
+               })
+        .Run(JobsOf(arguments_));
+  }
+
+  int Print(const Lesson& lesson) {
+    const bool json = arguments_.format == Format::kJson;
+    const bool written = Explain(lesson, 0, [&](LessonRecord& record) {
+      out_ << (json ? record.json : record.text);
+      return out_.good();
+    });
+    out_.flush();
+    if (!written || !out_.good()) {
+      return Failure(absl::UnavailableError("output: cannot write"));
+    }
+    return failed_ ? kItemsFailed : kSuccess;
+  }
+
+  absl::Status Fill(const Lesson& lesson, const std::string& path,
+                    const std::string& key) {
+    absl::StatusOr<Journal> journal =
+        Journal::Open(path, key, arguments_.resume);
+    if (!journal.ok()) return journal.status();
+    const bool written =
+        Explain(lesson, journal->size(), [&](LessonRecord& record) {
+          record.text.clear();  // is printed or not at all
+          return journal->Add(ToFields(record));
+        });
+    if (written && journal->Close()) return absl::OkStatus();
+    return absl::UnavailableError("output: cannot write: found " +
+                                  Quoted(path) + ", expected a writable file");
+  }
+
+  absl::Status WriteAll(const Lesson& lesson, const std::string& journal) {
+    absl::Status status;
+    const auto write = [&](const std::string& path, const auto& content) {
+      if (path.empty() || !status.ok()) return;
+      OutputFile file(path);
+      content(file.out());
+      status = file.Commit();
+    };
+    write(arguments_.items_file,
+          [&](std::ostream& out) { WriteItems(journal, out); });
+    write(arguments_.annotated_file,
+          [&](std::ostream& out) { WriteAnnotated(lesson, journal, out); });
+    const std::string handout = HandoutPath(arguments_);
+    const std::string file =
+        std::filesystem::path(arguments_.operands[0]).filename().string();
+    write(handout, [&](std::ostream& out) {
+      WriteHandout(
+          lesson, journal,
+          arguments_.title.empty() ? "Lesson: " + file : arguments_.title, file,
+          out);
+    });
+    if (!status.ok() || arguments_.pdf_file.empty()) return status;
+    status = PrintPdf(handout, arguments_.pdf_file);
+    if (handout != arguments_.handout_file) {
+      std::error_code error;
+      std::filesystem::remove(handout, error);
+    }
+    return status;
+  }
+
+  const Arguments& arguments_;
+  const Assayer& assayer_;
+  std::ostream& out_;
+  ExplainOptions work_options_;
+  bool failed_ = false;
+};
+
+}  // namespace
+
+int RunLesson(const Arguments& arguments, const Assayer& assayer,
+              std::ostream& out) {
+  return LessonRun(arguments, assayer, out).Run();
+}
+
+}  // namespace assay::service

@@ -1,0 +1,194 @@
+// Lessons on the command line: outputs, order, faults, and runs that were
+// killed.
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "gmock/gmock.h"
+#include "gtest/gtest.h"
+#include "tests/support/run_program.h"
+
+namespace assay {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+using ::testing::StartsWith;
+using testing_support::ProgramInput;
+using testing_support::ProgramResult;
+using testing_support::RunProgram;
+using testing_support::TemporaryFile;
+
+ProgramResult RunAssay(const std::vector<std::string>& arguments,
+                       const std::string& standard_input = "") {
+  ProgramInput input;
+  input.standard_input = standard_input;
+  return RunProgram(ASSAY_PROGRAM, arguments, input);
+}
+
+std::string Content(const std::string& path) {
+  std::ifstream file(path, std::ios::binary);
+  std::stringstream content;
+  content << file.rdbuf();
+  return content.str();
+}
+
+constexpr char kLesson[] =
+    "[White \"Amsel\"]\n[Black \"Brandt\"]\n\n"
+    "1. d4 d5 2. c4 {Space.} e6 3. Nc3 Nf6 4. cxd5 exd5 5. Bg5 $14 Be7 6. e3 "
+    "(6. Nf3 O-O) 6... O-O 7. Bd3 Nbd7 {Both sides develop.} *\n\n"
+    "1. e4 {King's pawn.} e5 2. Ke3 {Not a move.} *\n\n"
+    "1. c4 e6 2. d4 d5 {Another order of moves.} *\n";
+
+TEST(Lesson, PrintsKeyPositionsInOrderWithFaultsInTheirPlace) {
+  const ProgramResult result = RunAssay({"lesson", "-", "--static"}, kLesson);
+  EXPECT_EQ(result.exit_code, 1);
+  const std::string& out = result.out;
+  EXPECT_THAT(out, StartsWith("game 1, after 2. c4\n  chosen because the "
+                              "author commented here\n"));
+  const std::size_t fault = out.find("error: game 2, line ");
+  ASSERT_NE(fault, std::string::npos);
+  EXPECT_LT(out.find("game 2, after 1. e4"), fault);
+  EXPECT_GT(out.find("game 3, after 2... d5"), fault);
+}
+
+TEST(Lesson, IsTheSameForAnyNumberOfJobs) {
+  const std::string lesson = TemporaryFile(kLesson);
+  std::string first;
+  for (const char* jobs : {"1", "2", "7"}) {
+    const std::string base = lesson + ".jobs" + jobs;
+    const ProgramResult result = RunAssay(
+        {"lesson", lesson, "--static", "--jobs", jobs, "--handout",
+         base + ".html", "--annotated", base + ".pgn", "--items", base});
+    EXPECT_EQ(result.exit_code, 1) << result.err;
+    EXPECT_EQ(result.out, "");
+    const std::string all =
+        Content(base + ".html") + Content(base + ".pgn") + Content(base);
+    EXPECT_GT(all.size(), 10000U);
+    if (first.empty()) first = all;
+    EXPECT_EQ(all, first) << jobs;
+    for (const char* end : {".html", ".pgn", ""}) {
+      std::filesystem::remove(base + end);
+    }
+    EXPECT_FALSE(std::filesystem::exists(base + ".part"));
+    EXPECT_FALSE(std::filesystem::exists(base + ".tmp"));
+  }
+}
+
+TEST(Lesson, KeepsTheAuthorsTextAndChangesNothingTheSecondTime) {
+  const std::string lesson = TemporaryFile(kLesson);
+  const std::string once = lesson + ".once";
+  const std::string twice = lesson + ".twice";
+  RunAssay({"lesson", lesson, "--static", "--annotated", once});
+  RunAssay({"lesson", once, "--static", "--annotated", twice});
+  const std::string text = Content(once);
+  EXPECT_EQ(Content(twice), text);
+  EXPECT_THAT(text, HasSubstr("2. c4 $"));
+  EXPECT_THAT(text, HasSubstr("{Space.\n[%assay $"));
+  EXPECT_THAT(text, HasSubstr("2. Ke3 {Not a move.} *"));
+  EXPECT_THAT(text, HasSubstr("5. Bg5 $14\n{[%assay] "));
+  std::filesystem::remove(once);
+  std::filesystem::remove(twice);
+}
+
+// A journal cut anywhere, as a killed run leaves it, is gone on with.
+TEST(Lesson, GoesOnWhereAKilledRunStopped) {
+  const std::string lesson = TemporaryFile(kLesson);
+  const std::string whole = lesson + ".whole";
+  RunAssay({"lesson", lesson, "--static", "--items", whole});
+  const std::string expected = Content(whole);
+  ASSERT_THAT(expected, HasSubstr("chosenBecause"));
+  // Where the handout cannot be written, the journal stays behind.
+  const std::string items = lesson + ".items";
+  const ProgramResult failed =
+      RunAssay({"lesson", lesson, "--static", "--items", items, "--handout",
+                "/nowhere/at.html"});
+  EXPECT_EQ(failed.exit_code, 3);
+  const std::string journal = Content(items + ".part");
+  ASSERT_GT(journal.size(), 1000U);
+  for (const std::size_t kept :
+       {journal.size(), journal.size() - 1, journal.size() / 2,
+        journal.size() / 3, std::size_t{30}, std::size_t{3}}) {
+    std::filesystem::remove(items);
+    std::ofstream(items + ".part", std::ios::binary) << journal.substr(0, kept);
+    const ProgramResult result =
+        RunAssay({"lesson", lesson, "--static", "--items", items, "--resume"});
+    EXPECT_EQ(result.exit_code, 1) << result.err;
+    EXPECT_EQ(Content(items), expected) << kept;
+    EXPECT_FALSE(std::filesystem::exists(items + ".part"));
+  }
+  // Of other options, it is not.
+  std::ofstream(items + ".part", std::ios::binary) << journal;
+  RunAssay({"lesson", lesson, "--static", "--select", "line-ends", "--items",
+            items, "--resume"});
+  EXPECT_NE(Content(items), expected);
+  EXPECT_THAT(Content(items), Not(HasSubstr("commented")));
+  std::filesystem::remove(items);
+  std::filesystem::remove(whole);
+}
+
+TEST(Lesson, RefusesWhatItCannotDo) {
+  EXPECT_EQ(RunAssay({"lesson", "/nowhere/at.pgn"}).exit_code, 3);
+  EXPECT_EQ(RunAssay({"lesson"}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"lesson", "-", "--resume"}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"lesson", "-", "--select", "all"}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"explain", "-", "--handout", "x"}).exit_code, 2);
+}
+
+TEST(ProofreadCommand, HasFindingsOrNone) {
+  const ProgramResult none = RunAssay({"proofread", "-"}, "1. e4 e5 1-0\n");
+  EXPECT_EQ(none.exit_code, 0);
+  EXPECT_EQ(none.out, "Nothing found.\n");
+  const ProgramResult some = RunAssay({"proofread", "-"}, kLesson);
+  EXPECT_EQ(some.exit_code, 1);
+  EXPECT_THAT(some.out, HasSubstr("illegal_move"));
+  const ProgramResult json =
+      RunAssay({"proofread", "-", "--format", "json"}, kLesson);
+  EXPECT_THAT(json.out, HasSubstr("\"kind\":\"illegal_move\""));
+}
+
+TEST(FindCommand, PrintsGamesOrEpd) {
+  const std::string lesson = TemporaryFile(kLesson);
+  const ProgramResult games =
+      RunAssay({"find", lesson, "centre=fixed", "move=white"});
+  EXPECT_EQ(games.exit_code, 1);  // of the faulty game
+  EXPECT_THAT(games.out, HasSubstr("[SetUp \"1\"]"));
+  EXPECT_THAT(games.out, HasSubstr("Found in game 1, after 4... exd5."));
+  const ProgramResult epd =
+      RunAssay({"find", lesson, "centre=fixed", "--format", "epd"});
+  EXPECT_THAT(epd.out, HasSubstr("id \"game 1, after 4... exd5\";"));
+  // The first of a run alone, or each of them.
+  const ProgramResult each = RunAssay(
+      {"find", lesson, "centre=fixed", "--format", "epd", "--every-hit"});
+  EXPECT_GT(each.out.size(), epd.out.size());
+  EXPECT_EQ(RunAssay({"find", lesson, "centre=locked"}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"find", lesson}).exit_code, 2);
+}
+
+TEST(StudentCommand, ToldInTextJsonAndHtml) {
+  std::string pgn;
+  for (int i = 0; i < 6; ++i) {
+    pgn +=
+        "[White \"Storm, Ina\"]\n[Black \"Quiet, Bo\"]\n\n1. e4 e5 2. Nf3 Nc6 "
+        "3. Bc4 Bc5 4. c3 Nf6 5. d3 d6 6. O-O O-O 7. h3 h6 8. g4 a6 9. Kh2 "
+        "Ba7 10. Kg3 Be6 11. h4 Qd7 *\n\n";
+  }
+  const std::string games = TemporaryFile(pgn);
+  const ProgramResult text = RunAssay({"student", games, "--name", "Storm"});
+  EXPECT_EQ(text.exit_code, 0);
+  EXPECT_THAT(text.out, StartsWith("Storm: 6 games"));
+  const ProgramResult json =
+      RunAssay({"student", games, "--name", "Storm", "--format", "json"});
+  EXPECT_THAT(json.out, HasSubstr("\"games\":6"));
+  const std::string sheet = games + ".html";
+  RunAssay({"student", games, "--name", "Storm", "--handout", sheet});
+  EXPECT_THAT(Content(sheet), StartsWith("<!DOCTYPE html>"));
+  std::filesystem::remove(sheet);
+  EXPECT_EQ(RunAssay({"student", games}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"student", games, "--name", "Nobody"}).exit_code, 2);
+}
+
+}  // namespace
+}  // namespace assay
