@@ -315,18 +315,21 @@ std::string UsageText() {
   assay lesson  FILE.pgn | -     the key positions of a lesson: where its author
                                  commented or gave an assessment, and the ends
                                  of its lines
-  assay proofread FILE.pgn | -   what in a lesson does not hold up: illegal moves,
-                                 assessments off the proved verdict, lines that
-                                 stop where something falls, good moves that
-                                 lose, strongest replies left out, clashes
-  assay find FILE.pgn CONDITION...   the positions of which all conditions hold,
+  assay proofread FILE.pgn | -   what in a lesson does not hold up: illegal
+                                 moves, assessments off the proved verdict,
+                                 lines that stop where something falls, good
+                                 moves that lose, strongest replies left out,
+                                 clashes
+  assay find FILE.pgn CONDITION...
+                                 the positions of which all conditions hold,
                                  each as a game in PGN, or EPD: centre=closed,
                                  claim=doubled@white, term=bad_bishop@mover,
                                  plan=siege@black:in_time, structure=WORD,
                                  verdict>=slight@white, score<-50, move=black;
                                  "not:" before one turns it round
-  assay student FILE.pgn --name NAME   what one player concedes again and again,
-                                 and which plans of the opponent happen
+  assay student FILE.pgn --name NAME
+                                 what one player concedes again and again, and
+                                 which plans of the opponent are let happen
   assay terms                    the catalogue: every term of the evaluation
   assay version                  the version
 

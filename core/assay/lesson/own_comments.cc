@@ -44,6 +44,11 @@ struct Span {
   std::uint64_t end = 0;
 };
 
+struct PlacedNag {
+  std::string digits;
+  Span span;
+};
+
 // The line end just before the offset, or just after it, as a length.
 std::uint64_t LineEndBefore(std::string_view text, std::uint64_t at) {
   if (at == 0 || text[at - 1] != '\n') return 0;
@@ -121,13 +126,12 @@ std::string WithoutOurs(std::string_view pgn) {
   PgnScanner scanner{PgnInput(pgn)};
   while (scanner.StartGame()) {
     PgnToken token;
-    Span nag;  // the latest of the move
-    std::string digits;
+    std::vector<PlacedNag> nags;  // of the move
     while (scanner.Next(token)) {
-      if (token.kind == PgnToken::Kind::kSymbol) digits.clear();
+      if (token.kind == PgnToken::Kind::kSymbol) nags.clear();
       if (token.kind == PgnToken::Kind::kNag) {
-        digits = std::string(token.text);
-        nag = {token.offset, token.offset + 1 + token.text.size()};
+        nags.push_back({std::string(token.text),
+                        {token.offset, token.offset + 1 + token.text.size()}});
       }
       if (token.kind != PgnToken::Kind::kComment ||
           token.comment_kind != PgnComment::Kind::kBraces ||
@@ -135,9 +139,11 @@ std::string WithoutOurs(std::string_view pgn) {
         continue;
       }
       const int added = OurNag(token.text);
-      if (added != 0 && std::to_string(added) == digits && nag.begin > 0 &&
-          pgn[nag.begin - 1] == ' ') {
-        ours.push_back({nag.begin - 1, nag.end});
+      // The author has no assessment where we add one: there is one at most.
+      for (const PlacedNag& nag : nags) {
+        if (added == 0 || nag.digits != std::to_string(added)) continue;
+        if (nag.span.begin == 0 || pgn[nag.span.begin - 1] != ' ') continue;
+        ours.push_back({nag.span.begin - 1, nag.span.end});
       }
       ours.push_back(OursAt(pgn, token));
     }
