@@ -4,6 +4,7 @@
 
 #include "assay/facts/exchange.h"
 #include "assay/plans/first_step.h"
+#include "assay/plans/long_stops.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
@@ -91,18 +92,11 @@ class Answers {
   std::vector<Centipawns> undisturbed_;  // losses of the rest, unanswered
 };
 
-// Marks a plan whose first step loses material; false where it does not.
-bool FirstStepLoses(const Outlook& outlook, const Position& own, Plan& plan) {
-  const Move first = plan.moves.front();
-  const Move capture = RefutationOf(own, first);
-  if (capture.is_null()) return false;
-  const std::vector<Move> before =
-      PreparingMoves(own, outlook.weights, first, capture, 1);
-  plan.standing = before.empty() ? Standing::kStopped : Standing::kNeeds;
-  if (!before.empty()) plan.needed = before.front();
-  plan.counter = {capture};
+void MarkFirstStep(Move capture, Plan& plan) {
+  plan.first_step_loses = true;
+  plan.standing = Standing::kStopped;
+  if (!capture.is_null()) plan.counter = {capture};
   plan.counter_from = 1;
-  return true;
 }
 
 // Marks a plan that walks a piece to where it is taken: only a pawn may be
@@ -137,6 +131,32 @@ Centipawns Discounted(Centipawns gain, int tempi) {
 }
 
 Plan Appraise(const Outlook& outlook, const Draft& draft) {
+  Plan plan = AppraiseRoughly(outlook, draft);
+  CompleteAppraisal(outlook, plan);
+  return plan;
+}
+
+void CompleteAppraisal(const Outlook& outlook, Plan& plan) {
+  const auto own = WithTurn(outlook.position, outlook.side);
+  if (!own.has_value() || plan.moves.empty()) return;
+  const Move first = plan.moves.front();
+  if (!IsLegal(*own, first)) return;
+  if (!plan.first_step_loses && plan.standing != Standing::kStopped) {
+    const Move capture = RefutationOf(*own, first);
+    if (!capture.is_null()) MarkFirstStep(capture, plan);
+  }
+  if (plan.first_step_loses && plan.gain > 0) {
+    const std::vector<Move> before =
+        PreparingMoves(*own, outlook.weights, first, plan.counter.front(), 1);
+    if (before.empty()) return;
+    plan.standing = Standing::kNeeds;
+    plan.needed = before.front();
+    return;
+  }
+  FindLongStop(outlook, plan);
+}
+
+Plan AppraiseRoughly(const Outlook& outlook, const Draft& draft) {
   Plan plan;
   plan.side = outlook.side;
   plan.kind = draft.kind;
@@ -154,7 +174,10 @@ Plan Appraise(const Outlook& outlook, const Draft& draft) {
     plan.standing = Standing::kStopped;
     return plan;
   }
-  if (FirstStepLoses(outlook, *own, plan)) return plan;
+  if (CostOf(*own, plan.moves.front()) >= kLosingStep) {
+    MarkFirstStep(RefutationOf(*own, plan.moves.front()), plan);
+    return plan;
+  }
   if (plan.gain <= 0) {
     // What brings nothing if nobody answers is not in time for anything.
     plan.standing = Standing::kStopped;

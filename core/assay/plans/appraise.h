@@ -11,6 +11,12 @@ namespace assay {
 // the side need not pass in check.
 Plan Appraise(const Outlook& outlook, const Draft& draft);
 
+// The same in two parts. The first is cheap, for many drafts: it counts what
+// hangs, a square at a time. The second is for plans that will be shown:
+// captures on several squares, what has to come first, stops of two moves.
+Plan AppraiseRoughly(const Outlook& outlook, const Draft& draft);
+void CompleteAppraisal(const Outlook& outlook, Plan& plan);
+
 // What a gain is worth that takes so many tempi: a tenth off for each, since
 // the opponent uses them too. Own reasoning.
 Centipawns Discounted(Centipawns gain, int tempi);

@@ -1,7 +1,6 @@
 #include "assay/plans/judge.h"
 
 #include "assay/plans/appraise.h"
-#include "assay/plans/long_stops.h"
 #include "assay/plans/planner.h"
 #include "assay/plans/prove_plan.h"
 #include "assay/plans/race.h"
@@ -28,7 +27,6 @@ Plan JudgePlan(const Outlook& outlook, const Draft& draft,
     break;
   }
   Plan plan = Appraise(outlook, full);
-  FindLongStop(outlook, plan);
   plans.of[Index(outlook.side)] = {std::move(plan)};
   Compare({position, outlook.facts, outlook.weights, Side::kWhite},
           {position, outlook.facts, outlook.weights, Side::kBlack}, plans.of[0],

@@ -86,6 +86,8 @@ struct Plan {
   Standing standing = Standing::kInTime;
   Move needed;                // with kNeeds: what has to come first
   std::vector<Move> counter;  // the opponent's cheapest stop; empty: none found
+  // The first step loses something at once; the counter is the capture.
+  bool first_step_loses = false;
   // How many of the plan's moves are made before the counter's first; one more
   // is made before each that follows it.
   std::size_t counter_from = 0;

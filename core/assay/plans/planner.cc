@@ -4,7 +4,6 @@
 
 #include "assay/plans/appraise.h"
 #include "assay/plans/draft.h"
-#include "assay/plans/long_stops.h"
 #include "assay/plans/prove_plan.h"
 #include "assay/plans/race.h"
 #include "assay/plans/stops.h"
@@ -100,7 +99,7 @@ std::vector<Plan> AppraiseAll(const Outlook& outlook,
                               const std::vector<Draft>& drafts) {
   std::vector<Plan> plans;
   for (const Draft& draft : drafts) {
-    if (!draft.moves.empty()) plans.push_back(Appraise(outlook, draft));
+    if (!draft.moves.empty()) plans.push_back(AppraiseRoughly(outlook, draft));
   }
   SortByRank(plans);
   return plans;
@@ -236,9 +235,10 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
   Compare(white, black, plans.of[0], plans.of[1]);
   for (const Outlook* outlook : {&white, &black}) {
     std::vector<Plan>& own = plans.of[Index(outlook->side)];
+    // One more than asked for: a closer look may put one of them back.
+    KeepBest(own, most + 1);
+    for (Plan& plan : own) CompleteAppraisal(*outlook, plan);
     KeepBest(own, most);
-    for (Plan& plan : own) FindLongStop(*outlook, plan);
-    SortByRank(own);
     AddNeeding(*outlook, refused[Index(outlook->side)], most, own);
     KeepOneNeeding(own);
   }

@@ -81,7 +81,7 @@ class Prover {
     // something unless nothing else does either.
     return plan_.tempi() == 1 && to_move_ && lost >= kBringsNothing &&
            ScoreFor(best_, plan_.side) - ScoreFor(proof, plan_.side) >=
-               2 * kBringsNothing;
+               kBringsNothing;
   }
 
   Centipawns Counted() const {
@@ -136,6 +136,8 @@ class Prover {
     Counter({reply});
     plan_.needed = Move();
     plan_.standing = Standing::kStopped;
+    // What costs no material is mended by none.
+    if (LossIn(own_, plan_.side, proof) < kLosesMaterial) return;
     for (const Move move : tries) {
       if (!Prepares(move)) continue;
       plan_.needed = move;
