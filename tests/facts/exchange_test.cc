@@ -2,6 +2,7 @@
 // by hand. Values of pieces are 100, 325, 325, 500, 975 (Kaufman 1999).
 #include "assay/facts/exchange.h"
 
+#include "assay/facts/danger.h"
 #include "gtest/gtest.h"
 #include "tests/support/from_pieces.h"
 #include "tests/support/random_play.h"
@@ -94,8 +95,19 @@ TEST_P(RandomPlay, FastPathEqualsDefinition) {
   const auto seed = static_cast<std::uint64_t>(GetParam());
   int squares = 0;
   int gains = 0;
+  int guarded = 0;
   const auto compare = [&](const Position& position, Move /*next*/) {
     if (::testing::Test::HasFailure()) return;
+    const Facts facts(position);
+    for (const Side side : kSides) {
+      for (const Square square : Each(SafelyGuarded(facts, side))) {
+        ASSERT_EQ(ExchangeValueByDefinition(position, square), 0)
+            << ToString(square) << ' ' << ::testing::PrintToString(position);
+        ASSERT_FALSE(IsTrapped(facts, square))
+            << ToString(square) << ' ' << ::testing::PrintToString(position);
+        ++guarded;
+      }
+    }
     for (const Square square : Each(position.Occupied())) {
       const int fast = ExchangeValueOf(position, square);
       ASSERT_EQ(fast, ExchangeValueByDefinition(position, square))
@@ -107,6 +119,7 @@ TEST_P(RandomPlay, FastPathEqualsDefinition) {
   testing_support::PlayAtRandom(seed, kPositions, compare);
   // The comparison is worth something only where much can be captured.
   EXPECT_GT(gains, squares / 50);
+  EXPECT_GT(guarded, squares / 500);
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, RandomPlay, ::testing::Values(1, 2, 3, 4));

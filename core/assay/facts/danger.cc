@@ -98,6 +98,43 @@ Bitboard AttackedPieces(const Facts& facts, Side side) {
          ~facts.Own(side, PieceKind::kKing);
 }
 
+// If a guard of value g can surely take back, whoever takes first with a piece
+// of value a gains at most standing - a + g, since no more than the guard can
+// be lost after that. What leaves a watched square might open a line to a king,
+// so watched guards and whatever watched takers attack are left out, and so are
+// the ranks where pawns promote.
+Bitboard SafelyGuarded(const Facts& facts, Side side) {
+  const Position& position = facts.position();
+  const Side enemy = Other(side);
+  const Bitboard watched = facts.Shields().watched();
+  const auto by = [&](PieceKind kind) { return facts.AttackedBy(enemy, kind); };
+  const Bitboard below_rook =
+      by(PieceKind::kPawn) | by(PieceKind::kKnight) | by(PieceKind::kBishop);
+  const Bitboard below_queen = below_rook | by(PieceKind::kRook);
+  const Bitboard pawns = facts.Pawns(side).pawns;
+  const Bitboard minors =
+      facts.Own(side, PieceKind::kKnight) | facts.Own(side, PieceKind::kBishop);
+  const Bitboard rooks = facts.Own(side, PieceKind::kRook);
+  const Bitboard by_pawn = PawnAttacks(side, pawns & ~watched);
+  const Bitboard by_minor =
+      (minors & watched) != 0 ? kEmptySet
+                              : facts.AttackedBy(side, PieceKind::kKnight) |
+                                    facts.AttackedBy(side, PieceKind::kBishop);
+  const Bitboard by_rook = (rooks & watched) != 0
+                               ? kEmptySet
+                               : facts.AttackedBy(side, PieceKind::kRook);
+  Bitboard safe = (pawns & by_pawn & ~by(PieceKind::kPawn)) |
+                  (minors & by_pawn & ~below_rook) |
+                  (rooks & by_pawn & ~below_queen) |
+                  (pawns & by_minor & ~below_rook) |
+                  ((pawns | minors) & (by_minor | by_rook) & ~below_queen);
+  safe &= ~watched & ~RankMask(0) & ~RankMask(7);
+  for (const Square taker : Each(watched & position.Pieces(enemy))) {
+    safe &= ~facts.Attacks(taker);
+  }
+  return safe;
+}
+
 Pins FindPins(const Position& position, Side side) {
   Pins pins;
   // The cheapest slider is a bishop, so nothing below a rook can be behind.

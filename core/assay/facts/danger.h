@@ -14,6 +14,11 @@ Bitboard LoosePieces(const Facts& facts, Side side);
 // always among them.
 Bitboard AttackedPieces(const Facts& facts, Side side);
 
+// Some of those whose exchange value is 0 for certain, found in a few set
+// operations: taking costs more than it and its guard are worth together. None
+// of them is trapped either.
+Bitboard SafelyGuarded(const Facts& facts, Side side);
+
 // One pin: the pinned piece or pawn, the enemy slider, and the piece behind,
 // which is the king (absolute) or one worth more than pinned piece and slider.
 struct Pin {

@@ -19,7 +19,8 @@ Bitboard AddHanging(const Facts& facts, const Weights& weights, Side side,
   const bool own_move = position.side_to_move() == side;
   Bitboard hanging = 0;
   if (own_move && facts.InCheck()) return hanging;
-  for (const Square square : Each(AttackedPieces(facts, side))) {
+  for (const Square square :
+       Each(AttackedPieces(facts, side) & ~SafelyGuarded(facts, side))) {
     const int gain = ExchangeValueOf(facts, square);
     if (gain > 0) {
       hanging |= Bit(square);

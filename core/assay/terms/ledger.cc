@@ -36,6 +36,13 @@ Centipawns ScoreOf(const Position& position, const Weights& weights) {
   return sink.score_cp();
 }
 
+TermScores ScoreByTerm(const Facts& facts, const Weights& weights) {
+  TermScores scores;
+  TermSink sink(facts.phase(), scores);
+  AddAllThemes(facts, weights, sink);
+  return scores;
+}
+
 void AddTermCosts(const Facts& facts, const Weights& weights,
                   TermCosts& costs) {
   CostSink sink(facts.phase(), costs);

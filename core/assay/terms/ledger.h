@@ -43,6 +43,15 @@ void MakeLedger(const Facts& facts, const Weights& weights, Ledger& ledger);
 // The same score without entries, without allocation.
 Centipawns ScoreOf(const Position& position, const Weights& weights);
 
+// The score term by term, without claims: White's centipawns and the number of
+// entries that are not 0 of each term. For authors of terms.
+struct TermScores {
+  Centipawns cp[kTerms] = {};
+  int entries[kTerms] = {};
+  Centipawns score_cp = 0;
+};
+TermScores ScoreByTerm(const Facts& facts, const Weights& weights);
+
 // What each term costs: how often it made an entry, and the time from the entry
 // before (or the start) to each of its own, checks that found nothing included.
 // For authors of terms; the clock itself costs some 20 ns an entry.

@@ -74,6 +74,26 @@ class LedgerSink {
   Ledger& ledger_;
 };
 
+// Sums by term; see ScoreByTerm.
+class TermSink {
+ public:
+  TermSink(int phase, TermScores& scores) : phase_(phase), scores_(scores) {}
+
+  template <class Describe>
+  void Add(TermId term, Side side, Tapered value, Describe&& /*describe*/) {
+    const Centipawns value_cp = Sign(side) * AtPhase(value, phase_);
+    if (value_cp == 0) return;
+    scores_.cp[Index(term)] += value_cp;
+    ++scores_.entries[Index(term)];
+    scores_.score_cp += value_cp;
+  }
+  Centipawns score_cp() const { return scores_.score_cp; }
+
+ private:
+  const int phase_;
+  TermScores& scores_;
+};
+
 // Times what leads to each entry; see AddTermCosts.
 class CostSink {
  public:
@@ -129,6 +149,7 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink);
 #define ASSAY_INSTANTIATE_THEME(AddTheme)                            \
   template void AddTheme(const Facts&, const Weights&, ScoreSink&);  \
   template void AddTheme(const Facts&, const Weights&, LedgerSink&); \
+  template void AddTheme(const Facts&, const Weights&, TermSink&);   \
   template void AddTheme(const Facts&, const Weights&, CostSink&)
 
 }  // namespace assay

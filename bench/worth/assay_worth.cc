@@ -1,0 +1,125 @@
+// What each term is worth, measured on the results of games.
+//
+//   zcat $ASSAY_DATA/fit.tsv.gz | build/bin/assay_worth
+//   build/bin/assay_worth games.pgn --html worth.html --json worth.json
+//
+// Reads FEN<TAB>points lines from standard input or a file, or the games of a
+// .pgn file (bench/worth/samples.h says which of their positions). Prints a
+// table. --weights FILE: other weights than the defaults, as `assay terms
+// --format weights` writes them.
+//
+// Flat memory: positions are counted as they come.
+#include <cstdlib>
+#include <fstream>
+#include <iostream>
+#include <iterator>
+#include <string>
+
+#include "bench/worth/report.h"
+
+namespace assay::bench {
+namespace {
+
+constexpr char kUsage[] =
+    "usage: assay_worth [FILE.tsv | FILE.pgn | -] [--json FILE] [--html FILE] "
+    "[--weights FILE]\n";
+
+struct Options {
+  std::string input = "-";
+  std::string json;
+  std::string html;
+  std::string weights;
+};
+
+bool ReadOptions(int argc, char** argv, Options& options) {
+  for (int i = 1; i < argc; ++i) {
+    const std::string argument = argv[i];
+    std::string* value = argument == "--json"      ? &options.json
+                         : argument == "--html"    ? &options.html
+                         : argument == "--weights" ? &options.weights
+                                                   : nullptr;
+    if (value != nullptr) {
+      if (++i == argc) return false;
+      *value = argv[i];
+    } else if (argument.size() > 1 && argument[0] == '-') {
+      return false;
+    } else {
+      options.input = argument;
+    }
+  }
+  return true;
+}
+
+bool ReadWeights(const std::string& path, Weights& weights) {
+  std::ifstream file(path);
+  const std::string text((std::istreambuf_iterator<char>(file)),
+                         std::istreambuf_iterator<char>());
+  const absl::StatusOr<Weights> read = ParseWeights(text);
+  if (!file || !read.ok()) {
+    std::cerr << path << ": " << read.status().message() << '\n';
+    return false;
+  }
+  weights = *read;
+  return true;
+}
+
+bool Write(const std::string& path, const std::string& text) {
+  if (path.empty()) return true;
+  std::ofstream file(path, std::ios::binary);
+  file << text;
+  file.flush();
+  if (!file) std::cerr << path << ": cannot be written\n";
+  return static_cast<bool>(file);
+}
+
+bool EndsWith(const std::string& text, const std::string& end) {
+  return text.size() >= end.size() &&
+         text.compare(text.size() - end.size(), end.size(), end) == 0;
+}
+
+int Run(int argc, char** argv) {
+  constexpr int kBadUsage = 2;
+  constexpr int kNotReadOrWritten = 3;
+  Options options;
+  if (!ReadOptions(argc, argv, options)) {
+    std::cerr << kUsage;
+    return kBadUsage;
+  }
+  Weights weights;
+  if (!options.weights.empty() && !ReadWeights(options.weights, weights)) {
+    return kBadUsage;
+  }
+  Tally tally(weights);
+  const SampleVisitor add = [&](const Sample& sample) { tally.Add(sample); };
+  ReadCount count;
+  if (options.input == "-") {
+    count = ReadLines(std::cin, add);
+  } else {
+    std::ifstream file(options.input);
+    if (!file) {
+      std::cerr << options.input << ": cannot be read\n";
+      return kNotReadOrWritten;
+    }
+    count = EndsWith(options.input, ".pgn") ? ReadGames(options.input, add)
+                                            : ReadLines(file, add);
+  }
+  if (count.faulty > 0) {
+    std::cerr << count.faulty << " lines or games could not be used\n";
+  }
+  if (count.samples == 0) {
+    std::cerr << "no positions read\n";
+    return kBadUsage;
+  }
+  tally.Finish();
+  const std::string source =
+      options.input == "-" ? "standard input" : options.input;
+  std::cout << ToTable(tally, source);
+  const bool written = Write(options.json, ToJson(tally, source)) &&
+                       Write(options.html, ToHtml(tally, source));
+  return written ? EXIT_SUCCESS : kNotReadOrWritten;
+}
+
+}  // namespace
+}  // namespace assay::bench
+
+int main(int argc, char** argv) { return assay::bench::Run(argc, argv); }
