@@ -16,6 +16,9 @@ namespace {
 // by them.
 constexpr int kMostCaptures = 6;
 
+// Preparing moves that are looked at closely.
+constexpr std::size_t kMostTried = 12;
+
 constexpr int kPromotionGain = 975 - 100;
 
 // What the move takes, and what a promotion adds; -1 for what is no capture,
@@ -31,11 +34,30 @@ int Taken(const Position& position, Move move) {
          (move.is_promotion() ? kPromotionGain : 0);
 }
 
+// Whether anything worth so much is attacked at all: cheap, and most positions
+// are done with by it. A promotion may add to what is taken.
+bool MayWin(const Position& position, int least) {
+  const Side side = position.side_to_move();
+  if (position.en_passant() != kNoSquare ||
+      (position.Pieces(side, PieceKind::kPawn) & RelativeRankMask(side, 6)) !=
+          0) {
+    return true;
+  }
+  const Bitboard occupied = position.Occupied();
+  for (const PieceKind kind : kAllKinds) {
+    if (kind == PieceKind::kKing || ExchangeValue(kind) < least) continue;
+    for (const Square square : Each(position.Pieces(Other(side), kind))) {
+      if (position.Attackers(side, square, occupied) != 0) return true;
+    }
+  }
+  return false;
+}
+
 // Whether captures win at least so much for the side to move. A capture of
 // less than that cannot: the other side may stop.
 bool CapturesWin(const Position& position, int least, int depth) {
   if (least <= 0) return true;
-  if (depth == 0) return false;
+  if (depth == 0 || !MayWin(position, least)) return false;
   MoveList moves;
   LegalMoves(position, moves);
   for (const Move move : moves) {
@@ -72,6 +94,7 @@ Bitboard SeenFrom(Piece piece, Square square, Bitboard occupied) {
 }  // namespace
 
 Move WinningCapture(const Position& position, int least) {
+  if (!MayWin(position, least)) return Move();
   const Side side = position.side_to_move();
   MoveList moves;
   LegalMoves(position, moves);
@@ -145,11 +168,6 @@ std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
     if (!bears) continue;
     const Position after = own.After(move);
     if (after.InCheck()) continue;
-    const Position next = after.AfterPass();
-    if (!IsLegal(next, step) || CostOf(next, step) >= kLosingStep) continue;
-    if (CostOf(own, move, hangs) >= kLosingStep) continue;
-    if (!RefutationOf(next, step).is_null()) continue;
-    if (!RefutationOf(own, move).is_null()) continue;
     rated.push_back({move, Sign(side) * ScoreOf(after, weights)});
   }
   std::sort(rated.begin(), rated.end(), [side](const Rated& a, const Rated& b) {
@@ -159,9 +177,17 @@ std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
     };
     return order(a) < order(b);
   });
+  // The most natural ones alone are looked at: what is hard to find is no
+  // advice.
+  if (rated.size() > kMostTried) rated.resize(kMostTried);
   std::vector<Move> best;
   for (const Rated& one : rated) {
     if (best.size() == most) break;
+    const Position next = own.After(one.move).AfterPass();
+    if (!IsLegal(next, step) || CostOf(next, step) >= kLosingStep) continue;
+    if (CostOf(own, one.move, hangs) >= kLosingStep) continue;
+    if (!RefutationOf(next, step).is_null()) continue;
+    if (!RefutationOf(own, one.move).is_null()) continue;
     best.push_back(one.move);
   }
   return best;
