@@ -26,7 +26,7 @@ using std::chrono::steady_clock;
 constexpr char kServiceName[] = "assay.v1.PositionExplainer";
 // After so long without a call no more are on their way; clients that keep
 // calling are waited for no longer than the other.
-constexpr milliseconds kQuiet{200};
+constexpr milliseconds kQuiet{500};
 constexpr milliseconds kMostQuiet{2000};
 constexpr milliseconds kPoll{2};
 

@@ -57,9 +57,8 @@ class RaceTeller {
     const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
     // Where both take as long, the one to move is first.
     if (faster.plan.tempi() >= slower.plan.tempi()) {
-      return std::string(Name(faster.plan.side)) + " comes first with " +
-             faster.title + "; " + Name(slower.plan.side) + " has " +
-             slower.title + ".";
+      return std::string(Name(faster.plan.side)) +
+             " comes first: " + faster.title + " against " + slower.title + ".";
     }
     return std::string(Name(faster.plan.side)) +
            " is the quicker: " + MovesText(faster) + " for " + faster.title +

@@ -73,8 +73,8 @@ class Answers {
 
   bool Stopped(const Position& after, const std::vector<Move>& rest,
                Centipawns got, Centipawns then) const {
-    if (FailsAt(after, outlook_.side, rest, undisturbed_) != kNoSquare)
-      return true;
+    const Square where = FailsAt(after, outlook_.side, rest, undisturbed_);
+    if (where != kNoSquare) return !PawnComesUp(after, rest, where);
     std::optional<Position> end = PlayAlone(after, outlook_.side, rest);
     if (!end.has_value()) return false;
     // The same turn before and after, so that no tempo is counted.
@@ -84,6 +84,35 @@ class Answers {
     }
     const Centipawns gain = got + Score(*end) - then + draft_.promise;
     return gain * 100 < plan_.gain * kKeptPercent;
+  }
+
+  // Whether a neighbour can step up to guard the square where the pawn was
+  // stopped, so that it goes there one move later: a2-a4 against ...a7-a6,
+  // which has only put off b4-b5.
+  bool PawnComesUp(const Position& after, const std::vector<Move>& rest,
+                   Square where) const {
+    const Side side = outlook_.side;
+    if (rest.size() != 1 || rest[0].to() != where ||
+        after.At(rest[0].from()).kind() != PieceKind::kPawn) {
+      return false;
+    }
+    const auto own = WithTurn(after, side);
+    if (!own.has_value()) return false;
+    MoveList moves;
+    LegalMoves(*own, moves);
+    for (const Move move : moves) {
+      if (own->At(move.from()).kind() != PieceKind::kPawn ||
+          !own->At(move.to()).empty() ||
+          !Contains(PawnAttacks(side, move.to()), where)) {
+        continue;
+      }
+      const Position then = own->After(move);
+      if (ExchangeValueOf(then, move.to()) == 0 &&
+          FailsAt(then, side, rest, undisturbed_) == kNoSquare) {
+        return true;
+      }
+    }
+    return false;
   }
 
   const Outlook& outlook_;

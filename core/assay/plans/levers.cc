@@ -16,8 +16,8 @@
 
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
-#include "assay/plans/best_drafts.h"
 #include "assay/facts/pieces.h"
+#include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/rules/movegen.h"
 

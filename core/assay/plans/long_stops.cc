@@ -3,6 +3,7 @@
 #include <array>
 #include <tuple>
 
+#include "assay/facts/exchange.h"
 #include "assay/plans/stops.h"
 #include "assay/rules/movegen.h"
 
@@ -51,6 +52,8 @@ class StopSearch {
       if (!IsQuiet(here_, move) || !MayServe(move)) continue;
       const Position after = here_.After(move);
       if (after.InCheck() || !IsLegal(after, step_)) continue;
+      // Lost where it goes, it comes no further, whatever hangs besides.
+      if (ExchangeValueOf(after, move.to()) > 0) continue;
       const Position mid = after.After(step_);
       if (mid.InCheck()) continue;
       Continue(mid, move);

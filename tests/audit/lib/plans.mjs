@@ -108,28 +108,35 @@ function checkFirst(positions, steps, side, path) {
     : [`${path} is in time and begins by losing ${loss}`];
 }
 
+// The plan's steps against waiting moves; where search proved what comes of it,
+// against developing ones, with what the side then takes.
 function checkIgnored(plan, side, auditor, path) {
+  const here = `${path}.ifIgnored.line`;
   const { line = [] } = plan.ifIgnored;
   const sans = plan.steps.map(({ san }) => san);
-  const wanted = withPasses(auditor.position.turn, side, sans);
-  if (!same(line, wanted)) {
-    return [`${path}.ifIgnored.line is not the steps with waiting moves`];
+  const { error, positions, steps } = auditor.player.play(line);
+  if (same(line, withPasses(auditor.position.turn, side, sans))) {
+    return error ? [`${here}: ${error}`] : [];
   }
-  const { error } = auditor.player.play(line);
-  return error ? [`${path}.ifIgnored.line: ${error}`] : [];
+  const wrong = [`${here} is not the steps with waiting moves` +
+    (error ? `: ${error}` : '')];
+  if (error) return wrong;
+  const by = (mover) => steps.filter((step, ply) =>
+    step !== null && positions[ply].turn === mover);
+  const own = by(side);
+  const carriedOut = sans.every((san, i) => own[i]?.san === san);
+  return carriedOut && by(-side).length > 0 ? [] : wrong;
 }
 
 // The line that the counter is the end of: the claim that says where it is
-// played.
+// played. The plan may go on between a counter's moves.
 function counterLine(counter, claims) {
   const sans = (counter.steps ?? []).map(({ san }) => san);
   const lines = (counter.claims ?? []).map((index) => claims[index])
     .filter((claim) => claim?.kind === 'CLAIM_KIND_LINE')
     .map(({ line = [] }) => line);
-  return lines.find((line) => {
-    const end = line.filter((san) => san !== '--').slice(-sans.length);
-    return same(end, sans);
-  });
+  return lines.find((line) => sans.every((san, i) =>
+    line[line.length - 1 - 2 * (sans.length - 1 - i)] === san));
 }
 
 function checkCounter(plan, side, auditor, claims, path) {
@@ -145,17 +152,16 @@ function checkCounter(plan, side, auditor, claims, path) {
   if (!line) return [...found, `${here}: no line among its claims ends in it`];
   const { error, positions, steps: played } = auditor.player.play(line);
   if (error) return [...found, `${here}: ${error}`];
-  const answers = played.filter(
-    (step, ply) => step !== null && positions[ply].turn === -side);
-  const before = line.slice(0, line.length - steps.length * 2 + 1);
-  const own = before.filter((san) => san !== '--');
-  const { turn } = auditor.position;
-  const first = plan.steps[0].san;
-  // At once where the opponent is to move, or after the plan's first step.
-  const starts = turn === side ? [[first]] : [[], [first]];
-  if (answers.length !== steps.length ||
-      !starts.some((start) => same(start, own))) {
-    found.push(`${here} is played after ${own.join(' ') || 'nothing'}`);
+  const of = (mover) => played.filter(
+    (step, ply) => step !== null && positions[ply].turn === mover);
+  const answers = of(-side);
+  // The plan's moves, from its first on and in their order; nothing else.
+  const own = of(side);
+  const goesOn = own.every((step, i) => step.san === plan.steps[i]?.san);
+  if (answers.length !== steps.length || !goesOn) {
+    const before = line.slice(0, line.length - steps.length * 2 + 1)
+      .filter((san) => san !== '--');
+    found.push(`${here} is played after ${before.join(' ') || 'nothing'}`);
     return found;
   }
   steps.forEach((step, i) => {
