@@ -5,30 +5,16 @@
 //
 // The form of the file, and the loss, are those of bench/results.h.
 #include <cstdlib>
-#include <fstream>
 #include <iostream>
-#include <iterator>
 #include <string>
 #include <vector>
 
 #include "assay/terms/ledger.h"
 #include "bench/results.h"
+#include "bench/weights_file.h"
 
 namespace assay::bench {
 namespace {
-
-bool ReadWeights(const char* path, Weights& weights) {
-  std::ifstream file(path);
-  const std::string text((std::istreambuf_iterator<char>(file)),
-                         std::istreambuf_iterator<char>());
-  const absl::StatusOr<Weights> read = ParseWeights(text);
-  if (!file || !read.ok()) {
-    std::cerr << path << ": " << read.status().message() << '\n';
-    return false;
-  }
-  weights = *read;
-  return true;
-}
 
 int Run(int argc, char** argv) {
   Weights weights;

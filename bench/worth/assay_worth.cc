@@ -12,9 +12,9 @@
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
-#include <iterator>
 #include <string>
 
+#include "bench/weights_file.h"
 #include "bench/worth/report.h"
 
 namespace assay::bench {
@@ -47,19 +47,6 @@ bool ReadOptions(int argc, char** argv, Options& options) {
       options.input = argument;
     }
   }
-  return true;
-}
-
-bool ReadWeights(const std::string& path, Weights& weights) {
-  std::ifstream file(path);
-  const std::string text((std::istreambuf_iterator<char>(file)),
-                         std::istreambuf_iterator<char>());
-  const absl::StatusOr<Weights> read = ParseWeights(text);
-  if (!file || !read.ok()) {
-    std::cerr << path << ": " << read.status().message() << '\n';
-    return false;
-  }
-  weights = *read;
   return true;
 }
 

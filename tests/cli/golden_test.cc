@@ -1,29 +1,21 @@
 // Whole transcripts of the commands that ask about moves, kept as text for
 // people to read. The first line of each file is the command; `update_golden`
 // beside this file writes the rest anew. The positions are our own.
-#include <algorithm>
-#include <cctype>
-#include <filesystem>
-#include <fstream>
-#include <sstream>
 #include <string>
 #include <vector>
 
 #include "gtest/gtest.h"
+#include "tests/support/golden_files.h"
 #include "tests/support/run_program.h"
 
 namespace assay {
 namespace {
 
-std::vector<std::string> GoldenFiles() {
-  std::vector<std::string> files;
-  for (const auto& file :
-       std::filesystem::directory_iterator(ASSAY_CLI_GOLDEN_DIR)) {
-    if (file.path().extension() == ".txt") files.push_back(file.path());
-  }
-  std::sort(files.begin(), files.end());
-  return files;
-}
+using testing_support::ContentOf;
+using testing_support::GoldenFiles;
+using testing_support::NameOfFile;
+
+const std::string kFolder = ASSAY_CLI_GOLDEN_DIR;
 
 // The words after "$ assay"; double quotes hold words together.
 std::vector<std::string> WordsOf(const std::string& command) {
@@ -44,23 +36,10 @@ std::vector<std::string> WordsOf(const std::string& command) {
   return words;
 }
 
-std::string NameOf(const ::testing::TestParamInfo<std::string>& info) {
-  std::string name;
-  bool upper = true;
-  for (const char c : std::filesystem::path(info.param).stem().string()) {
-    if (c != '_') name += upper ? static_cast<char>(std::toupper(c)) : c;
-    upper = c == '_';
-  }
-  return name;
-}
-
 class Transcript : public ::testing::TestWithParam<std::string> {};
 
 TEST_P(Transcript, IsUnchanged) {
-  std::ifstream file(GetParam());
-  std::stringstream content;
-  content << file.rdbuf();
-  const std::string golden = content.str();
+  const std::string golden = ContentOf(GetParam());
   const std::string command = golden.substr(0, golden.find('\n'));
   const auto result =
       testing_support::RunProgram(ASSAY_PROGRAM, WordsOf(command));
@@ -69,9 +48,9 @@ TEST_P(Transcript, IsUnchanged) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Commands, Transcript,
-                         ::testing::ValuesIn(GoldenFiles()), NameOf);
+                         ::testing::ValuesIn(GoldenFiles(kFolder)), NameOfFile);
 
-TEST(Transcripts, AreThere) { EXPECT_GE(GoldenFiles().size(), 12U); }
+TEST(Transcripts, AreThere) { EXPECT_GE(GoldenFiles(kFolder).size(), 12U); }
 
 }  // namespace
 }  // namespace assay

@@ -29,20 +29,6 @@ const Weights& DefaultWeights() {
   return weights;
 }
 
-const char* Text(Standing standing) {
-  switch (standing) {
-    case Standing::kInTime:
-      return "in_time";
-    case Standing::kSlow:
-      return "slow";
-    case Standing::kStopped:
-      return "stopped";
-    case Standing::kNeeds:
-      break;
-  }
-  return "needs";
-}
-
 // The first move of the row's line; null where it gives none.
 Move FirstOfLine(const HandbookRow& row, const Position& position) {
   if (row.cells[kLine] == "-") return Move();
@@ -126,12 +112,12 @@ Count CountAll(std::uint64_t nodes) {
     const Plan plan =
         JudgePlan(outlook, draft, {DefaultWeights(), nodes, nullptr});
     if (plan.standing == Standing::kInTime) ++count.in_time;
-    if (Text(plan.standing) == row.cells[kStanding]) {
+    if (Name(plan.standing) == row.cells[kStanding]) {
       ++count.right;
     } else {
       std::printf(
           "%s: %s, not %s; gain %d, counter %s\n", row.name().c_str(),
-          Text(plan.standing), row.cells[kStanding].c_str(), plan.gain,
+          Name(plan.standing), row.cells[kStanding].c_str(), plan.gain,
           plan.counter.empty() ? "-" : ToString(plan.counter[0].to()).c_str());
     }
   }
@@ -164,7 +150,7 @@ TEST(Standings, OfPlansOfferedAreNeverInTime) {
     const std::vector<Move> moves = MovesOf(row, position);
     for (const Plan& plan : plans.Of(row.side())) {
       if (plan.moves != moves) continue;
-      EXPECT_EQ(Text(plan.standing), row.cells[kStanding]) << row.name();
+      EXPECT_EQ(Name(plan.standing), row.cells[kStanding]) << row.name();
     }
   }
 }

@@ -22,10 +22,6 @@ std::string TimesText(int count) {
   return count == 2 ? "twice" : NumberText(count) + " times";
 }
 
-std::string MovesText(int count) {
-  return count == 1 ? "one move" : NumberText(count) + " moves";
-}
-
 class Reasoner {
  public:
   Reasoner(const Facts& facts, const Plan& plan)

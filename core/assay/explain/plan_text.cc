@@ -14,11 +14,6 @@
 namespace assay {
 namespace {
 
-// "c4" for White, "...c4" for Black: how a move is named apart from a line.
-std::string Named(Side side, const std::string& san) {
-  return side == Side::kWhite ? san : "..." + san;
-}
-
 class Teller {
  public:
   Teller(const Facts& facts, const Plan& plan, ClaimTable& table)
@@ -221,7 +216,7 @@ class Teller {
 
   // The last move, which is the plan's point, for kinds that are named by it.
   std::string Point() const {
-    return Named(plan_.side, told_.steps.back().san);
+    return NamedMove(plan_.side, told_.steps.back().san);
   }
 
   // " prepares the break b4 with a3", " plays the break b4".
@@ -285,8 +280,6 @@ class Teller {
     const std::string goal = ToString(Goal());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        if (IsBlockade())
-          return "heads for a blockade on " + ToString(Target());
         return (at_once ? "lays siege to " : "begins the siege of ") +
                TargetUnit();
       case PlanKind::kLever:
@@ -334,7 +327,7 @@ class Teller {
   std::string Names(std::size_t count) const {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < count; ++i) {
-      names.push_back(Named(plan_.side, told_.steps[i].san));
+      names.push_back(NamedMove(plan_.side, told_.steps[i].san));
     }
     return Join(names);
   }
@@ -359,8 +352,8 @@ class Teller {
       step.san = ToSan(at, move);
       line.push_back(move);
       at = at.After(move);
-      sans +=
-          (sans.empty() ? "" : " and ") + Named(Other(plan_.side), step.san);
+      sans += (sans.empty() ? "" : " and ") +
+              NamedMove(Other(plan_.side), step.san);
       told_.counter.push_back(step);
     }
     counter_sans_ = sans;
@@ -392,7 +385,8 @@ class Teller {
         const Position own = position_.side_to_move() == plan_.side
                                  ? position_
                                  : position_.AfterPass();
-        told_.needs = Named(plan_.side, ToSan(own, plan_.needed)) + " first";
+        told_.needs =
+            NamedMove(plan_.side, ToSan(own, plan_.needed)) + " first";
         table_.Add(LineClaim(position_, plan_.side,
                              WithPasses(position_, plan_.side, {plan_.needed})),
                    told_.claims);

@@ -7,11 +7,6 @@
 namespace assay {
 namespace {
 
-std::string MovesText(const ToldPlan& told) {
-  const int tempi = told.plan.tempi();
-  return tempi == 1 ? "one move" : NumberText(tempi) + " moves";
-}
-
 class RaceTeller {
  public:
   RaceTeller(const Race& race, const Position& position,
@@ -61,9 +56,9 @@ class RaceTeller {
              " comes first: " + faster.title + " against " + slower.title + ".";
     }
     return std::string(Name(faster.plan.side)) +
-           " is the quicker: " + MovesText(faster) + " for " + faster.title +
-           ", against " + NumberText(slower.plan.tempi()) + " for " +
-           slower.title + ".";
+           " is the quicker: " + MovesText(faster.plan.tempi()) + " for " +
+           faster.title + ", against " + NumberText(slower.plan.tempi()) +
+           " for " + slower.title + ".";
   }
 
   std::string Compensation() const {

@@ -42,9 +42,16 @@ std::string CountText(int count, PieceKind kind) {
   return count == 1 ? "a " + name : NumberText(count) + " " + name + "s";
 }
 
+std::string MovesText(int count) {
+  return NumberText(count) + (count == 1 ? " move" : " moves");
+}
+
+std::string NamedMove(Side side, const std::string& san) {
+  return side == Side::kWhite ? san : "..." + san;
+}
+
 std::string BreakText(const Claim& lever_move) {
-  const std::string square = ToString(lever_move.squares[1]);
-  return lever_move.side == Side::kWhite ? square : "..." + square;
+  return NamedMove(lever_move.side, ToString(lever_move.squares[1]));
 }
 
 std::string Capitalised(std::string text) {

@@ -26,6 +26,12 @@ std::string NumberText(int number);
 // "a pawn", "two knights".
 std::string CountText(int count, PieceKind kind);
 
+// "one move", "three moves".
+std::string MovesText(int count);
+
+// A move apart from a line: "c4" for White, "...c4" for Black.
+std::string NamedMove(Side side, const std::string& san);
+
 // A pawn break by its arrival square: "e5" for White, "...e5" for Black.
 std::string BreakText(const Claim& lever_move);
 

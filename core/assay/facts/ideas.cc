@@ -10,10 +10,7 @@ namespace {
 
 // What the piece or pawn on a square attacks.
 Bitboard AttacksOf(const Position& position, Square square) {
-  const Piece piece = position.At(square);
-  return piece.kind() == PieceKind::kPawn
-             ? PawnAttacks(piece.side(), square)
-             : PieceAttacks(piece.kind(), square, position.Occupied());
+  return AttacksOf(position.At(square), square, position.Occupied());
 }
 
 Bitboard PreyAmong(const Position& position, Bitboard squares) {

@@ -164,10 +164,10 @@ absl::StatusOr<Test> TermTest(std::string_view text, const Parts& parts) {
 }
 
 std::optional<Standing> ReadStanding(const std::string& text) {
-  if (text == "in_time") return Standing::kInTime;
-  if (text == "slow") return Standing::kSlow;
-  if (text == "stopped") return Standing::kStopped;
-  if (text == "needs") return Standing::kNeeds;
+  for (int i = 0; i < kStandings; ++i) {
+    const auto standing = static_cast<Standing>(i);
+    if (text == Name(standing)) return standing;
+  }
   return std::nullopt;
 }
 

@@ -42,33 +42,6 @@ blockquote { margin: .4rem 0; padding-left: .8rem; font-style: italic;
 figure { margin: 0; }
 figcaption { font-size: .8rem; margin-top: .2rem; }
 .diagram { display: block; width: 100%; max-width: 21rem; height: auto; }
-.diagram text {
-  font-family: "Gill Sans", "Noto Sans", "DejaVu Sans", Verdana, sans-serif; }
-h1 { font-size: 1.9rem; line-height: 1.2; margin: 0 0 .3rem; }
-h2 { font-size: 1.3rem; margin: 0 0 .3rem; line-height: 1.25; }
-h3 { font-size: 1rem; margin: 1.1rem 0 .3rem; }
-p { margin: .3rem 0 .6rem; }
-a { color: var(--petrol); }
-a:focus-visible, .scroll:focus-visible { outline: 3px solid var(--rust);
-  outline-offset: 2px; }
-.stencils { position: absolute; }
-.skip { position: absolute; left: -99rem; }
-.skip:focus { left: 1rem; top: 1rem; background: var(--paper); padding: .4rem; }
-header { border-bottom: 3px double var(--ink); margin-bottom: 1rem;
-  padding-bottom: .6rem; }
-nav ol { padding-left: 1.6rem; }
-nav li { margin: .2rem 0; }
-nav .game { font-weight: bold; list-style: none; margin: .7rem 0 .2rem -1.6rem; }
-article { border-top: 1px solid var(--line); padding-top: 1rem;
-  margin-top: 2rem; }
-.because, .back { font-size: .85rem; }
-.told { margin: .25rem 0; }
-blockquote { margin: .4rem 0; padding-left: .8rem; font-style: italic;
-  border-left: 3px solid var(--line); }
-.board { display: grid; grid-template-columns: 19rem 1fr; gap: 0 1.4rem; }
-figure { margin: 0; }
-figcaption { font-size: .8rem; margin-top: .2rem; }
-.diagram { display: block; width: 100%; max-width: 21rem; height: auto; }
 .diagram .light { fill: #fffdf8; } .diagram .dark { fill: url(#hatch); }
 .diagram .for-white { fill: url(#dots); stroke: #8a3f0d; stroke-width: 1.5; }
 .diagram .for-black { fill: url(#crosses); stroke: #14555c; stroke-width: 1.5; }

@@ -8,35 +8,18 @@
 namespace assay {
 namespace {
 
-const char* CssClass(Standing standing) {
-  switch (standing) {
-    case Standing::kInTime:
-      return "in-time";
-    case Standing::kSlow:
-      return "slow";
-    case Standing::kStopped:
-      return "stopped";
-    case Standing::kNeeds:
-      break;
-  }
-  return "needs";
-}
-
-std::string SanOf(const ToldStep& step, Side side) {
-  return (side == Side::kBlack ? "..." : "") + step.san;
-}
-
 std::string Row(const ToldPlan& plan, std::size_t columns) {
   const Side side = plan.plan.side;
   std::string text = std::string("<tr class=\"") +
                      (side == Side::kWhite ? "white " : "black ") +
-                     CssClass(plan.plan.standing) + "\"><th scope=\"row\">" +
+                     Name(plan.plan.standing) + "\"><th scope=\"row\">" +
                      Name(side) + ": " + Escaped(plan.title) + "</th>";
   for (std::size_t i = 0; i < columns; ++i) {
     if (i < plan.steps.size()) {
       const bool last = i + 1 == plan.steps.size();
       text += std::string("<td><span class=\"step") + (last ? " goal" : "") +
-              "\">" + Escaped(SanOf(plan.steps[i], side)) + "</span></td>";
+              "\">" + Escaped(NamedMove(side, plan.steps[i].san)) +
+              "</span></td>";
     } else {
       text += "<td></td>";
     }
@@ -49,8 +32,9 @@ std::string Row(const ToldPlan& plan, std::size_t columns) {
 
 std::string StandingText(const ToldPlan& plan) {
   const std::string answer =
-      plan.counter.empty() ? ""
-                           : SanOf(plan.counter.front(), Other(plan.plan.side));
+      plan.counter.empty()
+          ? ""
+          : NamedMove(Other(plan.plan.side), plan.counter.front().san);
   switch (plan.plan.standing) {
     case Standing::kInTime:
       return answer.empty() ? "in time" : "in time; best answer " + answer;
@@ -61,8 +45,7 @@ std::string StandingText(const ToldPlan& plan) {
     case Standing::kNeeds:
       break;
   }
-  return plan.needs.empty() ? "needs something first"
-                            : "needs " + plan.needs + " first";
+  return plan.needs.empty() ? "needs something first" : "needs " + plan.needs;
 }
 
 std::string TempoChart(const Explanation& explanation) {

@@ -13,6 +13,12 @@ const char* Name(PlanKind kind) {
   return kNames[static_cast<int>(kind)];
 }
 
+const char* Name(Standing standing) {
+  constexpr const char* kNames[kStandings] = {"in_time", "slow", "stopped",
+                                              "needs"};
+  return kNames[static_cast<int>(standing)];
+}
+
 std::optional<Position> PlayAlone(const Position& position, Side side,
                                   const std::vector<Move>& moves) {
   Position at = position;

@@ -85,12 +85,6 @@ Move CaptureOfWorst(const Position& after, Side side) {
   return worst == kNoSquare ? Move() : CheapestCapture(after, worst);
 }
 
-Bitboard SeenFrom(Piece piece, Square square, Bitboard occupied) {
-  return piece.kind() == PieceKind::kPawn
-             ? PawnAttacks(piece.side(), square)
-             : PieceAttacks(piece.kind(), square, occupied);
-}
-
 }  // namespace
 
 Move WinningCapture(const Position& position, int least) {
@@ -138,8 +132,8 @@ std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
   const Bitboard occupied = own.Occupied();
   // What may want a guard: where the step goes, what it guarded, what falls.
   Bitboard in_need =
-      Bit(step.to()) |
-      (SeenFrom(own.At(step.from()), step.from(), occupied) & own.Pieces(side));
+      Bit(step.to()) | (AttacksOf(own.At(step.from()), step.from(), occupied) &
+                        own.Pieces(side));
   Bitboard lines = 0;
   if (!refutation.is_null()) {
     in_need |= Bit(refutation.to());
@@ -162,7 +156,7 @@ std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
     const Bitboard then =
         (occupied & ~Bit(move.from()) & ~Bit(step.from())) | Bit(move.to());
     const bool bears =
-        (SeenFrom(own.At(move.from()), move.to(), then) & in_need) != 0 ||
+        (AttacksOf(own.At(move.from()), move.to(), then) & in_need) != 0 ||
         Contains(in_need, move.from()) || Contains(lines, move.to()) ||
         move.type() == Move::Type::kCastling;
     if (!bears) continue;

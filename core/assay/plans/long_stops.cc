@@ -36,10 +36,10 @@ class StopSearch {
     const Bitboard occupied = here.Occupied();
     for (const Square square : Each(wanted_squares_)) {
       for (int kind = 0; kind < kPieceKinds; ++kind) {
-        const auto piece = static_cast<PieceKind>(kind);
-        wanted_[kind] |= piece == PieceKind::kPawn
-                             ? PawnAttacks(plan.side, square)
-                             : PieceAttacks(piece, square, occupied);
+        // From where a man of the other side attacks the square: as one of this
+        // side would from there.
+        const Piece piece(plan.side, static_cast<PieceKind>(kind));
+        wanted_[kind] |= AttacksOf(piece, square, occupied);
       }
     }
     for (Bitboard& wanted : wanted_) wanted |= wanted_squares_;

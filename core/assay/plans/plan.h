@@ -61,6 +61,10 @@ struct Draft {
 };
 
 enum class Standing : std::uint8_t { kInTime, kSlow, kStopped, kNeeds };
+inline constexpr int kStandings = static_cast<int>(Standing::kNeeds) + 1;
+
+// "in_time", "slow", "stopped", "needs".
+const char* Name(Standing standing);
 
 // What search found to come of a plan that the opponent does nothing about: it
 // goes through against waiting moves and against natural developing ones.

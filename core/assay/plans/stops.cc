@@ -7,21 +7,11 @@
 #include "assay/rules/movegen.h"
 
 namespace assay {
-namespace {
-
-Bitboard AttacksFrom(Piece piece, Square square, Bitboard occupied) {
-  return piece.kind() == PieceKind::kPawn
-             ? PawnAttacks(piece.side(), square)
-             : PieceAttacks(piece.kind(), square, occupied);
-}
-
-}  // namespace
-
 Centipawns MostHanging(const Position& position, Side side) {
   const Bitboard occupied = position.Occupied();
   Bitboard attacked = 0;
   for (const Square square : Each(position.Pieces(Other(side)))) {
-    attacked |= AttacksFrom(position.At(square), square, occupied);
+    attacked |= AttacksOf(position.At(square), square, occupied);
   }
   Centipawns most = 0;
   for (const Square square : Each(attacked & position.Pieces(side))) {
@@ -105,9 +95,8 @@ std::vector<Move> AnswersTo(const Position& position,
     const Piece piece = position.At(move.from());
     const Bitboard occupied =
         (position.Occupied() & ~Bit(move.from())) | Bit(move.to());
-    const Bitboard before =
-        AttacksFrom(piece, move.from(), position.Occupied());
-    const Bitboard after = AttacksFrom(piece, move.to(), occupied);
+    const Bitboard before = AttacksOf(piece, move.from(), position.Occupied());
+    const Bitboard after = AttacksOf(piece, move.to(), occupied);
     const bool bears = Contains(men & enemies, move.to()) ||
                        Contains(squares, move.to()) ||
                        (after & ~before & squares) != 0;

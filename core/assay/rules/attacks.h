@@ -78,6 +78,13 @@ inline Bitboard QueenAttacks(Square from, Bitboard occupied) {
 // The attacks of a piece of any kind but a pawn.
 Bitboard PieceAttacks(PieceKind kind, Square from, Bitboard occupied);
 
+// The attacks of a piece or pawn of its side.
+inline Bitboard AttacksOf(Piece piece, Square from, Bitboard occupied) {
+  return piece.kind() == PieceKind::kPawn
+             ? PawnAttacks(piece.side(), from)
+             : PieceAttacks(piece.kind(), from, occupied);
+}
+
 // The squares strictly between two squares of one file, rank or diagonal;
 // empty for others.
 inline Bitboard Between(Square a, Square b) {
