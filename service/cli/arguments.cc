@@ -166,8 +166,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
   }
   if (option.name == "--every" && arguments.command == "lesson") {
     int every = 0;
-    const absl::Status read =
-        ReadNumber(option.name, value, 1, kMostPlies, every);
+    absl::Status read = ReadNumber(option.name, value, 1, kMostPlies, every);
     arguments.selection.every_plies = static_cast<std::uint32_t>(every);
     return read;
   }

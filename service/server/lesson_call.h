@@ -18,8 +18,9 @@ class LessonCall : public grpc::ServerWriteReactor<grpc::ByteBuffer>,
                    public std::enable_shared_from_this<LessonCall> {
  public:
   LessonCall(Backend& backend, Method method,
-             grpc::CallbackServerContext* context, grpc::ByteBuffer request)
-      : call_(backend, method, context), request_(std::move(request)) {}
+             grpc::CallbackServerContext* context,
+             const grpc::ByteBuffer& request)
+      : call_(backend, method, context), request_(request) {}
 
   template <class Kind>
   static LessonCall* Start(Backend& backend, Method method,

@@ -38,10 +38,10 @@ struct Edited {
 
 // Makes the edits in order; castling rights without king or rook in place go,
 // and so does an en passant capture. INVALID_ARGUMENT with a Problem of field
-// "edits[i]" for each edit that cannot be read, for the first that cannot be
+// "edits[i]" for each text that cannot be read, for the first that cannot be
 // made, and for each one that leaves what is no legal position at the end.
 absl::StatusOr<Edited> ApplyEdits(const Position& position,
-                                  const std::vector<std::string>& edits);
+                                  const std::vector<std::string>& texts);
 
 // The position without what stands on the square (no king); none where that
 // leaves no legal position.

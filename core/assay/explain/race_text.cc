@@ -16,7 +16,7 @@ class RaceTeller {
   }
 
   std::string Tell(ClaimTable& table, ClaimRefs& refs) const {
-    const std::string text = Sentence(table, refs);
+    std::string text = Sentence(table, refs);
     if (text.empty()) return text;
     for (const ToldPlan* told : runner_) {
       if (told != nullptr) Merge(told->claims, refs);

@@ -350,7 +350,7 @@ class Teller {
 // "isolated queen's pawn (White)".
 std::string NameWithOwner(const StructureList& list) {
   const NamedStructure& first = list[0];
-  const std::string name = Name(first.structure);
+  std::string name = Name(first.structure);
   if (first.shared) return name;
   const bool both = list.size() > 1 && list[1].structure == first.structure;
   return name + " (" + (both ? "both sides" : Name(first.owner)) + ")";

@@ -55,6 +55,10 @@ Bitboard BoundToNeighbour(const Facts& facts, Side owner) {
   return PawnAttacks(Other(owner), exposed) & pawns.pawns;
 }
 
+Square AimOf(const Draft& draft) {
+  return draft.targets.empty() ? kNoSquare : draft.targets[0];
+}
+
 }  // namespace
 
 bool FirstStepIsSound(const Outlook& outlook, Move move) {
@@ -134,14 +138,21 @@ void BestDrafts::Offer(Draft draft, Centipawns least) {
 }
 
 void BestDrafts::AddTo(std::vector<Draft>& drafts) const {
-  std::vector<Square> aimed_at;
+  std::vector<const Draft*> kept;
   for (const Ranked& ranked : ranked_) {
-    if (aimed_at.size() == kMost) return;
-    const Square aim =
-        ranked.draft.targets.empty() ? kNoSquare : ranked.draft.targets[0];
-    if (std::count(aimed_at.begin(), aimed_at.end(), aim) > 0) continue;
-    aimed_at.push_back(aim);
-    drafts.push_back(ranked.draft);
+    if (kept.size() == kMost) return;
+    const Draft& draft = ranked.draft;
+    // Of two with one aim a much shorter one may work where the better is
+    // stopped; a single move is too little of it.
+    const bool repeats =
+        std::any_of(kept.begin(), kept.end(), [&draft](const Draft* better) {
+          const std::size_t moves = draft.moves.size();
+          return AimOf(*better) == AimOf(draft) &&
+                 (moves == 1 || better->moves.size() <= moves + 1);
+        });
+    if (repeats) continue;
+    kept.push_back(&draft);
+    drafts.push_back(draft);
   }
 }
 

@@ -60,7 +60,8 @@ class BestDrafts {
   // off the promise.
   void Offer(Draft draft, Centipawns least);
 
-  // Adds the best few, the best first, no two with the same first target.
+  // Adds the best few, the best first; of those with the same first target the
+  // best, and those of two moves or more that are shorter by as many.
   void AddTo(std::vector<Draft>& drafts) const;
 
  private:

@@ -3,7 +3,8 @@
 // The trade recommends it first in the opening: minor pieces out, the king to
 // safety, then the rooks. Not a plan any more once at most one minor piece is
 // at home and the king is castled; and never a move that leaves something
-// hanging. A bishop does not go before an unmoved centre pawn of its own.
+// hanging. A bishop does not go before an unmoved centre pawn of its own, nor a
+// knight before the f-pawn that is to storm.
 #include <algorithm>
 
 #include "assay/facts/claim_makers.h"
@@ -24,6 +25,9 @@ constexpr Centipawns kLeastGain = 10;
 constexpr Centipawns kEachPromise = 8;
 // A bishop in front of an unmoved centre pawn shuts its brother in.
 constexpr Centipawns kBlocksCentrePawn = 25;
+// A knight on f3 holds up the f-pawn of a side whose play is a storm with the
+// e- and f-pawns: as above.
+constexpr Centipawns kBlocksStorm = 25;
 
 class Developer {
  public:
@@ -85,6 +89,7 @@ class Developer {
       }
       Centipawns value = Sign(side_) * ScoreOf(after, outlook_.weights);
       if (BlocksCentrePawn(at, move)) value -= kBlocksCentrePawn;
+      if (BlocksStorm(facts, move)) value -= kBlocksStorm;
       if (value > best_cp) {
         best_cp = value;
         best = move;
@@ -99,6 +104,32 @@ class Developer {
     if (RelativeRank(side_, ahead) != 2) return false;
     const Square pawn = Relative(side_, MakeSquare(FileOf(ahead), 1));
     return at.At(pawn) == Piece(side_, PieceKind::kPawn);
+  }
+
+  // Whether the move stands in the way of the f-pawn where it wants to storm a
+  // castled king beside pawns on d4 and e4 (or of the c-pawn, mirrored): the
+  // play of a side that doubled pawns leave with nothing to do on the other
+  // wing.
+  bool BlocksStorm(const Facts& facts, Move move) const {
+    const int file = FileOf(move.to());
+    if ((file != 2 && file != 5) || RelativeRank(side_, move.to()) != 2) {
+      return false;
+    }
+    const bool kingside = file == 5;
+    const Side enemy = outlook_.enemy();
+    const Square king = facts.position().King(enemy);
+    if ((kingside ? FileOf(king) < file : FileOf(king) > file) ||
+        RelativeRank(enemy, king) != 0) {
+      return false;
+    }
+    const PawnFacts& pawns = facts.Pawns(side_);
+    const auto has = [&](int on_file, int rank) {
+      return Contains(pawns.pawns, Relative(side_, MakeSquare(on_file, rank)));
+    };
+    const Bitboard far_wing =
+        kingside ? FileMask(1) | FileMask(2) : FileMask(5) | FileMask(6);
+    return has(file, 1) && has(3, 3) && has(4, 3) &&
+           (pawns.doubled & far_wing) != 0;
   }
 
   const Outlook& outlook_;

@@ -190,6 +190,46 @@ void KeepOneNeeding(std::vector<Plan>& plans) {
   plans.erase(std::remove_if(first + 1, plans.end(), needs), plans.end());
 }
 
+// An exchange that rids a besieged pawn of a guard is a means of the siege: it
+// comes after it.
+void PutAimFirst(const Position& position, std::vector<Plan>& plans) {
+  for (const Plan& siege : plans) {
+    if (siege.kind != PlanKind::kSiege || siege.standing != Standing::kInTime) {
+      continue;
+    }
+    const Bitboard guards = position.Attackers(
+        Other(siege.side), siege.targets[0], position.Occupied());
+    for (Plan& trade : plans) {
+      if (trade.kind == PlanKind::kTrade &&
+          (trade.targets.ToSet() & guards) != 0 && Rank(trade) > Rank(siege)) {
+        trade.worth -= Rank(trade) - Rank(siege) + 1;
+      }
+    }
+  }
+}
+
+// Adds what a side can do against the other's plans to its own.
+void AddRestraints(const std::vector<Plan>& theirs,
+                   std::vector<Plan>& restraints, std::vector<Plan>& own) {
+  const Centipawns own_best = own.empty() ? 0 : own.front().worth;
+  const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
+  for (Plan& plan : restraints) {
+    const auto twin = std::find_if(
+        own.begin(), own.end(),
+        [&plan](const Plan& other) { return other.moves == plan.moves; });
+    if (twin != own.end() && plan.prevented.kind == PlanKind::kKingAttack) {
+      // The king's safety is told before what the same move gains besides.
+      plan.worth = std::max(plan.worth, twin->worth);
+      own.erase(twin);
+    } else if (2 * their_best < 3 * own_best) {
+      // The own plan comes first unless the opponent's is clearly the bigger.
+      plan.worth = std::min(plan.worth, own_best - 1);
+    }
+    own.push_back(std::move(plan));
+  }
+  SortByRank(own);
+}
+
 }  // namespace
 
 Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
@@ -219,22 +259,13 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
     restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
   }
   for (const Side side : kSides) {
-    std::vector<Plan>& own = plans.of[Index(side)];
-    const Centipawns own_best = own.empty() ? 0 : own.front().worth;
-    const std::vector<Plan>& theirs = plans.of[Index(Other(side))];
-    const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
-    for (Plan& plan : restraints[Index(side)]) {
-      // The own plan comes first unless the opponent's is clearly the bigger.
-      if (2 * their_best < 3 * own_best) {
-        plan.worth = std::min(plan.worth, own_best - 1);
-      }
-      own.push_back(std::move(plan));
-    }
-    SortByRank(own);
+    AddRestraints(plans.Of(Other(side)), restraints[Index(side)],
+                  plans.of[Index(side)]);
   }
   Compare(white, black, plans.of[0], plans.of[1]);
   for (const Outlook* outlook : {&white, &black}) {
     std::vector<Plan>& own = plans.of[Index(outlook->side)];
+    PutAimFirst(position, own);
     // One more than asked for: a closer look may put one of them back.
     KeepBest(own, most + 1);
     for (Plan& plan : own) CompleteAppraisal(*outlook, plan);
@@ -278,6 +309,7 @@ void ProvePlans(const Position& position, const Proof& best,
         PutOff(position, best.line, plan);
       }
     }
+    PutAimFirst(position, own);
     SortByRank(own);
     KeepOneNeeding(own);
     KeepBest(own, most);

@@ -12,7 +12,8 @@
 // f7, Nd5 before one on d6 that e7-e6 would give up). There it may be taken,
 // but whoever takes it gives the square a pawn or a file. And a minor piece
 // goes before an isolated pawn of the central files, which no pawn can ask to
-// leave.
+// leave. And a bishop that sees nothing from where it is goes where it hits a
+// pawn that cannot run away.
 //
 // Squares are compared by what a piece would do there, alone; the few best
 // journeys are then judged by the ledger.
@@ -23,6 +24,7 @@
 #include "assay/facts/pieces.h"
 #include "assay/facts/routes.h"
 #include "assay/plans/best_drafts.h"
+#include "assay/plans/weaknesses.h"
 
 namespace assay {
 namespace {
@@ -68,6 +70,13 @@ constexpr Centipawns kBishopBlockade = 18;
 // A bad bishop let out of its pawns: the weight speaks of the pawns, which
 // stay, not of the bishop's new work. Own reasoning, two pawns' worth of it.
 constexpr Centipawns kFreedBishopPromise = 16;
+
+// A bishop that saw nothing hits a weak pawn that stays: as a blockade by a
+// knight, since a guard is bound to the pawn from then on.
+constexpr Centipawns kIdleBishopHits = 35;
+// It sees nothing with at most so many squares of the enemy half before it that
+// no pawn guards.
+constexpr int kSeesNothing = 1;
 
 struct Journey {
   Square from = kNoSquare;
@@ -309,6 +318,53 @@ void OfferBlockades(const Outlook& outlook, BestDrafts& best) {
   }
 }
 
+// The bishop goes to where it hits the weak pawn and stands safely.
+void OfferHit(const Outlook& outlook, Square bishop, Square pawn,
+              BestDrafts& best) {
+  const Facts& facts = outlook.facts;
+  const Reach reach(facts, bishop, 1);
+  const Bitboard ends = reach.NewAfter(1) &
+                        BishopAttacks(pawn, facts.position().Occupied()) &
+                        ~ChasedByPawns(facts, outlook.enemy());
+  for (const Square end : InOrder(outlook.side, ends)) {
+    Draft draft;
+    draft.kind = PlanKind::kRegroup;
+    const std::optional<Position> after =
+        PlayRoute(outlook.position, outlook.side, {bishop, end}, draft.moves);
+    if (!after.has_value()) continue;
+    draft.targets = {end, pawn};
+    draft.promise = kIdleBishopHits;
+    Claim hit = ControlClaim(Facts(*after), outlook.side, pawn);
+    hit.line = WithPasses(outlook.position, outlook.side, draft.moves);
+    draft.claims = {hit};
+    AddWeaknessClaims(facts, outlook.enemy(), pawn, draft.claims);
+    draft.claims.push_back(ScopeClaim(facts, outlook.side, bishop));
+    best.Offer(draft, kLeastGain);
+    return;
+  }
+}
+
+void OfferIdleBishops(const Outlook& outlook, BestDrafts& best) {
+  const Facts& facts = outlook.facts;
+  const Side side = outlook.side;
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop) &
+                           ~UndevelopedPieces(facts, side) &
+                           ~facts.Pinned(side);
+  if (bishops == 0) return;
+  const Bitboard weak = FixedWeaknesses(facts, outlook.enemy());
+  const Bitboard far = RelativeRankMask(side, 4) | RelativeRankMask(side, 5) |
+                       RelativeRankMask(side, 6) | RelativeRankMask(side, 7);
+  const Bitboard seen_for_good = far & ~facts.Pawns(outlook.enemy()).attacks;
+  for (const Square bishop : InOrder(side, bishops)) {
+    const Bitboard attacks = facts.Attacks(bishop);
+    if (PopCount(attacks & seen_for_good) > kSeesNothing) continue;
+    if ((attacks & weak) != 0) continue;
+    for (const Square pawn : InOrder(outlook.enemy(), weak)) {
+      OfferHit(outlook, bishop, pawn, best);
+    }
+  }
+}
+
 }  // namespace
 
 void DraftRegroups(const Outlook& outlook, std::vector<Draft>& drafts) {
@@ -316,6 +372,7 @@ void DraftRegroups(const Outlook& outlook, std::vector<Draft>& drafts) {
   BestDrafts best(outlook);
   Regrouper(outlook).OfferTo(best);
   OfferBlockades(outlook, best);
+  OfferIdleBishops(outlook, best);
   best.AddTo(drafts);
 }
 

@@ -18,6 +18,7 @@
 #include "assay/facts/routes.h"
 #include "assay/facts/siege.h"
 #include "assay/plans/best_drafts.h"
+#include "assay/plans/weaknesses.h"
 
 namespace assay {
 namespace {
@@ -43,32 +44,6 @@ constexpr Centipawns kLeastSiege = 24;
 
 Bitboard Colour(Square square) {
   return IsLight(square) ? kLightSquares : kDarkSquares;
-}
-
-// Weaknesses by their nature, before asking whether they can move on.
-Bitboard WeakByNature(const Facts& facts, Side owner) {
-  const PawnFacts& pawns = facts.Pawns(owner);
-  const Bitboard open = facts.HalfOpenFiles(Other(owner));
-  // A base matters where what it holds up is locked.
-  const Bitboard locked_heads = pawns.rammed & pawns.attacks;
-  Bitboard bases = 0;
-  for (const Square base :
-       Each(pawns.chain_bases & ~RelativeRankMask(owner, 1))) {
-    if ((PawnAttacks(owner, base) & locked_heads) != 0) bases |= Bit(base);
-  }
-  const Bitboard weak = pawns.isolated | (pawns.backward & open) |
-                        pawns.doubled | HangingPair(facts, owner) | bases;
-  return weak & ~pawns.attack_span & ~pawns.passed;
-}
-
-// Whether the pawn cannot well step forward.
-bool IsFixed(const Facts& facts, Side owner, Square pawn) {
-  const Square stop = First(Forward(owner, Bit(pawn)));
-  if (!facts.position().At(stop).empty()) return true;
-  const Side enemy = Other(owner);
-  if (Contains(facts.Pawns(enemy).attacks, stop)) return true;
-  const int against = PopCount(facts.Attackers(enemy, stop));
-  return against > 0 && against >= PopCount(facts.Attackers(owner, stop));
 }
 
 // Whether the pawn stands beside its king with queens on: to take it is an
@@ -357,24 +332,7 @@ class Besieger {
 
   void AddClaims(Draft& draft) const {
     const Facts& facts = outlook_.facts;
-    const Side owner = outlook_.enemy();
-    const PawnFacts& pawns = facts.Pawns(owner);
-    const auto add = [&draft, owner](ClaimKind kind, Square square) {
-      draft.claims.push_back(SquaresClaim(kind, owner, Bit(square)));
-    };
-    if (Contains(pawns.isolated, target_)) add(ClaimKind::kIsolated, target_);
-    if (Contains(pawns.backward, target_)) add(ClaimKind::kBackward, target_);
-    if (Contains(pawns.doubled, target_)) {
-      draft.claims.push_back(DoubledClaim(facts, owner, FileOf(target_)));
-    }
-    const Bitboard pair = HangingPair(facts, owner);
-    if (Contains(pair, target_)) {
-      draft.claims.push_back(
-          SquaresClaim(ClaimKind::kHangingPair, owner, pair));
-    }
-    if (Contains(pawns.chain_bases, target_)) {
-      draft.claims.push_back(ChainBaseClaim(facts, owner, target_));
-    }
+    AddWeaknessClaims(facts, outlook_.enemy(), target_, draft.claims);
     const Claim siege = SiegeCountClaim(facts, outlook_.side, target_,
                                         static_cast<int>(draft.moves.size()));
     // The claim's count knows no pieces behind others: where it does not tell
@@ -396,12 +354,11 @@ class Besieger {
 void DraftSieges(const Outlook& outlook, std::vector<Draft>& drafts) {
   const Side owner = outlook.enemy();
   const Facts& facts = outlook.facts;
-  const Bitboard weak = WeakByNature(facts, owner);
+  const Bitboard weak = FixedWeaknesses(facts, owner);
   if (weak == 0) return;
   BestDrafts best(outlook);
   int left = kMostTargets;
   for (const Square pawn : InOrder(owner, weak)) {
-    if (!IsFixed(facts, owner, pawn)) continue;
     if (Shelters(facts, owner, pawn)) continue;
     if (ExchangeValueOf(facts, pawn) > 0) continue;  // it hangs already
     if (left-- == 0) break;

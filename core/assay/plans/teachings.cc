@@ -262,9 +262,18 @@ void CreditTeachings(const Outlook& outlook, const StructureList& structures,
         draft = std::prev(drafts.end());
       }
       if (draft == drafts.end()) continue;
-      draft->taught = structure.structure;
-      draft->claims.push_back(StructureClaim(structure));
-      draft->promise += credit;
+      const PlanKind kind = draft->kind;
+      const SquareList targets = draft->targets;
+      // A shorter way to the same is as much taught.
+      for (Draft& way : drafts) {
+        if (way.kind != kind || !(way.targets == targets) ||
+            way.taught != PawnStructure::kNone) {
+          continue;
+        }
+        way.taught = structure.structure;
+        way.claims.push_back(StructureClaim(structure));
+        way.promise += credit;
+      }
     }
   }
 }
