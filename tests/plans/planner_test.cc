@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 #include "assay/notation/fen.h"
@@ -95,6 +96,24 @@ TEST(Planner, KeepsToTheNumberAskedFor) {
     EXPECT_LE(plans.of[0].size(), most);
     EXPECT_LE(plans.of[1].size(), most);
   }
+}
+
+// What is granted for all plans is not overspent by more than a third, whatever
+// is looked into.
+TEST(ProvePlans, VisitsNoMorePositionsThanGranted) {
+  constexpr std::uint64_t kGranted = 3000;
+  std::uint64_t most_used = 0;
+  testing_support::PlayPlausibly(53, 60, [&](const Position& position) {
+    Plans plans = PlansOf(position, 4);
+    const Proof best = Prove(position, {DefaultWeights(), 500});
+    std::uint64_t left = 1000000;
+    Inquiry inquiry{DefaultWeights(), kGranted};
+    inquiry.left = &left;
+    ProvePlans(position, best, inquiry, 3, plans);
+    most_used = std::max(most_used, 1000000 - left);
+  });
+  EXPECT_LE(most_used, kGranted + kGranted / 3);
+  EXPECT_GT(most_used, kGranted / 2);
 }
 
 TEST(ProvePlans, StopsWhatLosesToTheBestReply) {

@@ -33,13 +33,14 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   }
 }
 
-// How a budget is shared out, in percent: most for the verdict and for plans.
+// How a budget is shared out, in percent: most for the verdict and for plans,
+// which may take a third more (ProvePlans).
 constexpr std::uint64_t kVerdictShare = 42;
-constexpr std::uint64_t kThreatShare = 8;
-constexpr std::uint64_t kSecondShare = 6;
+constexpr std::uint64_t kThreatShare = 6;
+constexpr std::uint64_t kSecondShare = 5;
 constexpr std::uint64_t kTemptationShare = 8;
-constexpr std::uint64_t kPlansShare = 30;
-constexpr std::uint64_t kPlanMoveShare = 6;
+constexpr std::uint64_t kPlansShare = 26;
+constexpr std::uint64_t kPlanMoveShare = 5;
 
 // Plans that are proved beyond those that are told.
 constexpr std::size_t kSparePlans = 1;

@@ -25,12 +25,10 @@ constexpr Finder kFinders[] = {
 constexpr Centipawns kLeastNeeding = 40;
 constexpr std::size_t kMostRefused = 2;
 
-// Of the nodes for all plans, what may be spent besides on showing what comes
-// of one that is ignored.
-constexpr std::uint64_t kIgnoredShare = 6;
-
-// The same on the best that the waiting side could do.
-constexpr std::uint64_t kWaitingShare = 6;
+// Of the nodes that plans get, what is granted besides for the best that the
+// waiting side could do, and as much for what comes of the sides' first plans
+// if they are ignored.
+constexpr std::uint64_t kBesides = 6;
 
 // What may be spent on plans that counting already holds to fail, as a share
 // of what is spent on others.
@@ -288,11 +286,14 @@ void ProvePlans(const Position& position, const Proof& best,
     for (const Plan& plan : own) parts += part_of(plan);
   }
   if (parts == 0) return;
+  const std::uint64_t granted = inquiry.nodes + 2 * inquiry.nodes / kBesides;
+  std::uint64_t left = granted;
   Inquiry share = inquiry;
+  share.left = &left;
   const Side waiting = Other(position.side_to_move());
   std::optional<Proof> best_of_waiting;
   if (!plans.Of(waiting).empty()) {
-    share.nodes = inquiry.nodes / kWaitingShare;
+    share.nodes = inquiry.nodes / kBesides;
     best_of_waiting = ProveMove(position, Move(), share);
   }
   for (const Side side : kSides) {
@@ -322,8 +323,11 @@ void ProvePlans(const Position& position, const Proof& best,
     const std::optional<std::size_t> runner = plans.race.runner[Index(side)];
     // A plan that the opponent's own overtakes is not ignored: it is outrun.
     if (!runner.has_value() || plans.race.faster == Other(side)) continue;
-    share.nodes = inquiry.nodes / kIgnoredShare;
+    share.nodes = inquiry.nodes / (2 * kBesides);
     ProveIfIgnored(position, best, share, plans.of[Index(side)][*runner]);
+  }
+  if (inquiry.left != nullptr) {
+    *inquiry.left -= std::min(*inquiry.left, granted - left);
   }
 }
 

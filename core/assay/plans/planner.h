@@ -29,7 +29,8 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most);
 
 // Searches each plan (ProvePlan, prove_plan.h), then what comes of the best
 // ones in time if they are ignored. `best` is the proof of the position; the
-// nodes are shared out among the plans. Plans are ranked and compared anew, and
+// nodes are shared out among the plans, and at most a third more is visited for
+// what else has to be known. Plans are ranked and compared anew, and
 // at most `most` a side are kept: those that hold and cost least.
 void ProvePlans(const Position& position, const Proof& best,
                 const Inquiry& inquiry, std::size_t most, Plans& plans);

@@ -221,17 +221,21 @@ int Naturalness(const Position& position, Move move) {
   return kind == PieceKind::kPawn ? 3 : 4;
 }
 
-// A natural move of the side to move that has nothing to do with the plan of
-// the other side, and loses nothing; null where there is none.
-Move DevelopingMove(const Position& position, const Weights& weights,
-                    const std::vector<Move>& rest, Bitboard targets) {
+// Natural moves of the side to move that have nothing to do with the plan of
+// the other side and lose nothing, the most natural first; at most `most`.
+std::vector<Move> DevelopingMoves(const Position& position,
+                                  const Weights& weights,
+                                  const std::vector<Move>& rest,
+                                  Bitboard targets, std::size_t most) {
   const std::vector<Move> answers = AnswersTo(position, rest, targets);
   const Side side = position.side_to_move();
-  const Centipawns hangs = HangsBefore(position);
+  struct Natural {
+    Move move;
+    std::tuple<int, Centipawns, Square, Square> order;
+  };
+  std::vector<Natural> natural;
   MoveList moves;
   LegalMoves(position, moves);
-  Move best;
-  std::tuple<int, Centipawns, Square, Square> least;
   for (const Move move : moves) {
     if (!position.At(move.to()).empty() || move.is_promotion() ||
         move.type() == Move::Type::kEnPassant) {
@@ -240,16 +244,31 @@ Move DevelopingMove(const Position& position, const Weights& weights,
     if (std::count(answers.begin(), answers.end(), move) > 0) continue;
     const Position after = position.After(move);
     if (after.InCheck()) continue;
-    const std::tuple order{
-        Naturalness(position, move), -Sign(side) * ScoreOf(after, weights),
-        Relative(side, move.from()), Relative(side, move.to())};
-    if (!best.is_null() && least < order) continue;
-    if (CostOf(position, move, hangs) >= kLosingStep) continue;
-    best = move;
-    least = order;
+    natural.push_back(
+        {move,
+         {Naturalness(position, move), -Sign(side) * ScoreOf(after, weights),
+          Relative(side, move.from()), Relative(side, move.to())}});
   }
-  return best;
+  std::sort(
+      natural.begin(), natural.end(),
+      [](const Natural& a, const Natural& b) { return a.order < b.order; });
+  const Centipawns hangs = HangsBefore(position);
+  std::vector<Move> found;
+  for (const Natural& one : natural) {
+    if (found.size() == most) break;
+    if (CostOf(position, one.move, hangs) < kLosingStep) {
+      found.push_back(one.move);
+    }
+  }
+  return found;
 }
+
+// Ways of developing that a plan is tried against.
+constexpr std::size_t kWaysToDevelop = 2;
+
+// An opponent who loses this much has overlooked a threat, not ignored a plan;
+// but for the queen that a passed pawn becomes. A piece.
+constexpr int kOverlooked = 300;
 
 // Plays the plan against an opponent who does nothing about it.
 class Ignoring {
@@ -260,14 +279,26 @@ class Ignoring {
         std::max<std::uint64_t>(1, inquiry.nodes / (2 * plan.moves.size() + 4));
   }
 
-  // None where a step fails or the end is no better than the start.
-  std::optional<IfIgnored> Play(bool develops) {
+  // The opponent only waits. None where a step fails or the end is no better
+  // than the start.
+  std::optional<IfIgnored> AgainstWaiting() { return Play(0); }
+
+  // It develops, the first time in the nth most natural way, from 1 on. None
+  // also where there is none.
+  std::optional<IfIgnored> AgainstDeveloping(std::size_t way) {
+    return Play(way);
+  }
+
+ private:
+  std::optional<IfIgnored> Play(std::size_t way) {
+    const bool develops = way > 0;
     IfIgnored ignored;
     Position at = position_;
     std::size_t next = 0;
     while (next < plan_.moves.size()) {
       if (at.side_to_move() != plan_.side) {
-        if (!Ignore(develops, next, at, ignored.line)) return std::nullopt;
+        if (!Ignore(way, next, at, ignored.line)) return std::nullopt;
+        if (develops) way = 1;
         continue;
       }
       const Move step = plan_.moves[next++];
@@ -280,7 +311,7 @@ class Ignoring {
       ignored.line.push_back(step);
       at = at.After(step);
     }
-    if (!Ignore(develops, next, at, ignored.line)) {
+    if (!Ignore(way, next, at, ignored.line)) {
       return at.InCheck() ? std::optional(ignored) : std::nullopt;
     }
     Harvest(at, ignored);
@@ -288,24 +319,25 @@ class Ignoring {
     return ignored;
   }
 
- private:
   int Balance(const Position& at) const {
     return MaterialBalance(at, plan_.side) -
            MaterialBalance(position_, plan_.side);
   }
 
-  bool Ignore(bool develops, std::size_t next, Position& at,
+  bool Ignore(std::size_t way, std::size_t next, Position& at,
               std::vector<Move>& line) const {
     if (at.InCheck()) return false;
     Move move;
-    if (develops) {
+    if (way > 0) {
       // Once all is played, what it aims at is still left alone.
       const std::size_t from = std::min(next, plan_.moves.size() - 1);
       const std::vector<Move> rest(
           plan_.moves.begin() + static_cast<std::ptrdiff_t>(from),
           plan_.moves.end());
-      move = DevelopingMove(at, inquiry_.weights, rest, plan_.targets.ToSet());
-      if (move.is_null()) return false;
+      const std::vector<Move> natural = DevelopingMoves(
+          at, inquiry_.weights, rest, plan_.targets.ToSet(), way);
+      if (natural.size() < way) return false;
+      move = natural.back();
     }
     line.push_back(move);
     at = at.AfterStep(move);
@@ -342,16 +374,21 @@ void ProveIfIgnored(const Position& position, const Proof& best,
   Inquiry half = inquiry;
   half.nodes = inquiry.nodes / 2;
   Ignoring ignoring(position, half, plan);
-  const auto waits = ignoring.Play(false);
+  const auto waits = ignoring.AgainstWaiting();
   if (!waits.has_value()) return;
-  auto develops = ignoring.Play(true);
-  if (!develops.has_value()) return;
+  auto told = ignoring.AgainstDeveloping(1);
+  if (!told.has_value()) return;
   // What falls without the plan is not its gain.
   const bool already = LossIn(position, Other(plan.side), best) > 0;
-  if (waits->material == 0 || already) {
-    if (develops->material > 0) return;
+  if ((waits->material == 0 || already) && told->material > 0) return;
+  const bool may_queen =
+      plan.kind == PlanKind::kPasser || plan.kind == PlanKind::kMajority;
+  if (told->material >= kOverlooked && !may_queen) return;
+  for (std::size_t way = 2; way <= kWaysToDevelop; ++way) {
+    const auto other = ignoring.AgainstDeveloping(way);
+    if (!other.has_value() || other->material < told->material) return;
   }
-  plan.if_ignored = *std::move(develops);
+  plan.if_ignored = *std::move(told);
 }
 
 }  // namespace assay

@@ -262,17 +262,17 @@ void CreditTeachings(const Outlook& outlook, const StructureList& structures,
         draft = std::prev(drafts.end());
       }
       if (draft == drafts.end()) continue;
-      const PlanKind kind = draft->kind;
+      draft->promise += credit;
+      const bool siege = draft->kind == PlanKind::kSiege;
       const SquareList targets = draft->targets;
-      // A shorter way to the same is as much taught.
+      // A siege by fewer pieces is as much taught, though it does less.
       for (Draft& way : drafts) {
-        if (way.kind != kind || !(way.targets == targets) ||
-            way.taught != PawnStructure::kNone) {
-          continue;
-        }
+        const bool smaller = siege && way.kind == PlanKind::kSiege &&
+                             way.targets == targets &&
+                             way.taught == PawnStructure::kNone;
+        if (!smaller && &way != &*draft) continue;
         way.taught = structure.structure;
         way.claims.push_back(StructureClaim(structure));
-        way.promise += credit;
       }
     }
   }

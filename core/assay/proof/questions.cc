@@ -68,10 +68,15 @@ Centipawns ScoreFor(const Proof& proof, Side side) {
 
 Proof Prove(const Position& position, const Inquiry& inquiry, Move excluded) {
   SearchLimits limits;
-  limits.nodes = inquiry.nodes;
+  limits.nodes = inquiry.left == nullptr
+                     ? inquiry.nodes
+                     : std::min(inquiry.nodes, *inquiry.left);
   limits.cancelled = inquiry.cancelled;
   limits.excluded = excluded;
   Proof proof = Search(position, inquiry.weights, limits);
+  if (inquiry.left != nullptr) {
+    *inquiry.left -= std::min(*inquiry.left, proof.nodes);
+  }
   // A mate is claimed with its moves or not at all.
   if (proof.mate_in != 0 && !IsCheckmate(AfterLine(position, proof.line))) {
     proof.score_cp = proof.mate_in > 0 ? kMateScore : -kMateScore;

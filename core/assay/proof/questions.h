@@ -21,6 +21,9 @@ struct Inquiry {
   const Weights& weights;
   std::uint64_t nodes = kDefaultProofNodes;
   const std::atomic<bool>* cancelled = nullptr;
+  // What all searches that share this counter may still visit between them;
+  // each takes off what it visited. Null: no limit but each one's own.
+  std::uint64_t* left = nullptr;
 };
 
 // What a mate counts as where scores must be compared, and where its last
