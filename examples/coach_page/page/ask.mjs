@@ -5,7 +5,7 @@
 import { setTextLanguage } from './text/labels.mjs';
 import { state } from './state.mjs';
 
-// The wishes that the service has refused, "language=de"; until it is another.
+// The wishes that the service has refused, "language=de".
 const refused = new Set();
 export const refusedWishes = () => [...refused];
 export function forgetRefusals() {
@@ -114,6 +114,8 @@ export class Question {
       this.show({ phase: 'failed', refusal, answer,
         asksAgain: passing.has(refusal.code) });
       if (!passing.has(refusal.code)) return undefined;
+      // What comes back may be another service.
+      refused.clear();
       await pause(Math.max(wait, refusal.retryMs ?? 0), signal);
     }
   }

@@ -98,7 +98,7 @@ export function createPage({ service, files, hosts }) {
       refuse(response, 403, 'PAGE', 'not a name of this page');
       return;
     }
-    const { pathname } = new URL(request.url, 'http://page');
+    const [pathname] = request.url.split('?');
     const question = pathname.match(/^\/api\/(\w+)$/)?.[1];
     if (request.method === 'POST' && question && isQuestion(question)) {
       await answerQuestion(service, question, request, response);
