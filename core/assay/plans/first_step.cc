@@ -34,36 +34,33 @@ int Taken(const Position& position, Move move) {
          (move.is_promotion() ? kPromotionGain : 0);
 }
 
-// Whether anything worth so much is attacked at all: cheap, and most positions
-// are done with by it. A promotion may add to what is taken.
-bool MayWin(const Position& position, int least) {
+// Adds what may take at least so much; Taken() tells what does.
+void CapturesOf(const Position& position, int least, MoveList& moves) {
   const Side side = position.side_to_move();
-  if (position.en_passant() != kNoSquare ||
-      (position.Pieces(side, PieceKind::kPawn) & RelativeRankMask(side, 6)) !=
-          0) {
-    return true;
-  }
-  const Bitboard occupied = position.Occupied();
+  Bitboard targets = 0;
   for (const PieceKind kind : kAllKinds) {
     if (kind == PieceKind::kKing || ExchangeValue(kind) < least) continue;
-    for (const Square square : Each(position.Pieces(Other(side), kind))) {
-      if (position.Attackers(side, square, occupied) != 0) return true;
-    }
+    targets |= position.Pieces(Other(side), kind);
   }
-  return false;
+  // A promotion adds to what is taken.
+  const Bitboard promoting =
+      position.Pieces(side, PieceKind::kPawn) & RelativeRankMask(side, 6);
+  targets |= PawnAttacks(side, promoting) & position.Pieces(Other(side));
+  if (position.en_passant() != kNoSquare) targets |= Bit(position.en_passant());
+  if (targets != 0) LegalMovesTo(position, targets, moves);
 }
 
-// Whether captures win at least so much for the side to move. A capture of
-// less than that cannot: the other side may stop.
+// Whether captures win at least so much, above 0, for the side to move. A
+// capture of less than that cannot: the other side may stop.
 bool CapturesWin(const Position& position, int least, int depth) {
-  if (least <= 0) return true;
-  if (depth == 0 || !MayWin(position, least)) return false;
   MoveList moves;
-  LegalMoves(position, moves);
+  CapturesOf(position, least, moves);
   for (const Move move : moves) {
     const int taken = Taken(position, move);
     if (taken < least) continue;
-    if (!CapturesWin(position.After(move), taken - least + 1, depth - 1)) {
+    // The last capture that is counted has no answer.
+    if (depth == 1 ||
+        !CapturesWin(position.After(move), taken - least + 1, depth - 1)) {
       return true;
     }
   }
@@ -88,10 +85,9 @@ Move CaptureOfWorst(const Position& after, Side side) {
 }  // namespace
 
 Move WinningCapture(const Position& position, int least) {
-  if (!MayWin(position, least)) return Move();
   const Side side = position.side_to_move();
   MoveList moves;
-  LegalMoves(position, moves);
+  CapturesOf(position, least, moves);
   // The most taken by the least; of equals the same one for either side.
   using Order = std::tuple<int, int, Square, Square>;
   Move best;
