@@ -165,8 +165,10 @@ int ValueUnderAttack(const Position& position, Square square,
   const Piece piece = position.At(square);
   const Side enemy = Other(piece.side());
   const int standing = ExchangeValue(piece.kind());
-  const bool promotion_rank = RankOf(square) == 0 || RankOf(square) == 7;
-  if (promotion_rank || LinesCanOpen(position, square, all_attackers) ||
+  const bool promotes =
+      (RankOf(square) == 0 || RankOf(square) == 7) &&
+      (all_attackers & position.Pieces(PieceKind::kPawn)) != 0;
+  if (promotes || LinesCanOpen(position, square, all_attackers) ||
       shields.MayFail(all_attackers | Bit(square))) {
     return Game(position, square, shields.watched()).Value(enemy, standing);
   }
@@ -198,6 +200,16 @@ int ExchangeValueOf(const Position& position, Square square) {
     return 0;
   }
   return ValueUnderAttack(position, square, attackers, KingShields(position));
+}
+
+int ExchangeValueOf(const Position& position, Square square,
+                    const KingShields& shields) {
+  if (!CanBeTaken(position, square)) return 0;
+  const Side owner = position.At(square).side();
+  if (position.side_to_move() == owner && shields.in_check()) return 0;
+  const Bitboard attackers = position.AllAttackers(square, position.Occupied());
+  if ((attackers & position.Pieces(Other(owner))) == 0) return 0;
+  return ValueUnderAttack(position, square, attackers, shields);
 }
 
 int ExchangeValueOf(const Facts& facts, Square square) {

@@ -17,7 +17,9 @@ namespace assay {
 // centipawns; 0 where it does best to stop at once, for an empty square, for
 // a king, and where the beginning side would have to pass while in check.
 int ExchangeValueOf(const Position& position, Square square);
-// The same with what the facts already know: for many squares of one position.
+// The same with what is already known: for many squares of one position.
+int ExchangeValueOf(const Position& position, Square square,
+                    const KingShields& shields);
 int ExchangeValueOf(const Facts& facts, Square square);
 
 // The same with the turn handed over even where the owner is in check, and with

@@ -33,14 +33,15 @@ class Answers {
             Centipawns got) {
     const Bitboard targets = draft_.targets.ToSet();
     // The same turn as after an answer, so that no tempo is counted.
-    const Centipawns now = Score(here.InCheck() ? here : here.AfterPass());
+    const Centipawns now =
+        outlook_.Score(here.InCheck() ? here : here.AfterPass());
     const Centipawns hangs = HangsBefore(here);
     undisturbed_ = LossesOf(here, outlook_.side, rest);
     Centipawns best = 0;
     Move stop;
     for (const Move answer : AnswersTo(here, rest, targets)) {
       const Position after = here.After(answer);
-      const Centipawns then = Score(after);
+      const Centipawns then = outlook_.Score(after);
       if (IsOvertaken(here, plan_, answer) && Stopped(after, rest, got, then) &&
           CostOf(here, answer, hangs) < kLosingStep) {
         plan_.counter = {answer};
@@ -67,10 +68,6 @@ class Answers {
   }
 
  private:
-  Centipawns Score(const Position& position) const {
-    return Sign(outlook_.side) * ScoreOf(position, outlook_.weights);
-  }
-
   bool Stopped(const Position& after, const std::vector<Move>& rest,
                Centipawns got, Centipawns then) const {
     const Square where = FailsAt(after, outlook_.side, rest, undisturbed_);
@@ -82,7 +79,7 @@ class Answers {
       if (end->InCheck()) return false;
       end = end->AfterPass();
     }
-    const Centipawns gain = got + Score(*end) - then + draft_.promise;
+    const Centipawns gain = got + outlook_.Score(*end) - then + draft_.promise;
     return gain * 100 < plan_.gain * kKeptPercent;
   }
 

@@ -87,7 +87,7 @@ class Developer {
       if (MostHanging(after, side_) > hanging) {
         continue;
       }
-      Centipawns value = Sign(side_) * ScoreOf(after, outlook_.weights);
+      Centipawns value = outlook_.Score(after);
       if (BlocksCentrePawn(at, move)) value -= kBlocksCentrePawn;
       if (BlocksStorm(facts, move)) value -= kBlocksStorm;
       if (value > best_cp) {

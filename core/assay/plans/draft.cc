@@ -19,6 +19,11 @@ const char* Name(Standing standing) {
   return kNames[static_cast<int>(standing)];
 }
 
+Centipawns Outlook::Score(const Position& at) const {
+  return Sign(side) *
+         (scores != nullptr ? scores->Of(at, weights) : ScoreOf(at, weights));
+}
+
 std::optional<Position> PlayAlone(const Position& position, Side side,
                                   const std::vector<Move>& moves) {
   Position at = position;
@@ -48,8 +53,7 @@ std::optional<Centipawns> GainAlone(const Outlook& outlook,
       PlayAlone(outlook.position, outlook.side, moves);
   if (end.has_value()) end = WithTurn(*end, outlook.position.side_to_move());
   if (!end.has_value()) return std::nullopt;
-  return Sign(outlook.side) * (ScoreOf(*end, outlook.weights) -
-                               ScoreOf(outlook.position, outlook.weights));
+  return outlook.Score(*end) - outlook.Score(outlook.position);
 }
 
 bool StandsSafely(const Position& position, Square square) {
@@ -60,11 +64,11 @@ Move FindMove(const Position& position, Side side, Square from, Square to) {
   const std::optional<Position> own = WithTurn(position, side);
   if (!own.has_value()) return Move();
   MoveList moves;
-  LegalMoves(*own, moves);
+  LegalMovesTo(*own, Bit(to), moves);
   for (const Move move : moves) {
     const bool promotes =
         move.is_promotion() && move.promotion() != PieceKind::kQueen;
-    if (move.from() == from && move.to() == to && !promotes) return move;
+    if (move.from() == from && !promotes) return move;
   }
   return Move();
 }

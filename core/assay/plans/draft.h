@@ -12,6 +12,7 @@
 
 #include "assay/facts/facts.h"
 #include "assay/plans/plan.h"
+#include "assay/plans/scores.h"
 #include "assay/terms/ledger.h"
 
 namespace assay {
@@ -24,6 +25,11 @@ struct Outlook {
   // Where drafts go that are refused for their first step alone: what it needs
   // may be worth saying. Null: nowhere.
   std::vector<Draft>* refused = nullptr;
+  // Where scores are remembered. Null: each is counted anew.
+  Scores* scores = nullptr;
+
+  // The ledger's score of a position, for the side.
+  Centipawns Score(const Position& at) const;
 
   Side enemy() const { return Other(side); }
 };

@@ -34,40 +34,51 @@ int Taken(const Position& position, Move move) {
          (move.is_promotion() ? kPromotionGain : 0);
 }
 
-// Whether anything worth so much is attacked at all: cheap, and most positions
-// are done with by it. A promotion may add to what is taken.
-bool MayWin(const Position& position, int least) {
+// Adds what may take at least so much; Taken() tells what does.
+void CapturesOf(const Position& position, int least, MoveList& moves) {
   const Side side = position.side_to_move();
-  if (position.en_passant() != kNoSquare ||
-      (position.Pieces(side, PieceKind::kPawn) & RelativeRankMask(side, 6)) !=
-          0) {
-    return true;
-  }
-  const Bitboard occupied = position.Occupied();
+  Bitboard targets = 0;
   for (const PieceKind kind : kAllKinds) {
     if (kind == PieceKind::kKing || ExchangeValue(kind) < least) continue;
-    for (const Square square : Each(position.Pieces(Other(side), kind))) {
-      if (position.Attackers(side, square, occupied) != 0) return true;
+    targets |= position.Pieces(Other(side), kind);
+  }
+  // A promotion adds to what is taken.
+  const Bitboard promoting =
+      position.Pieces(side, PieceKind::kPawn) & RelativeRankMask(side, 6);
+  targets |= PawnAttacks(side, promoting) & position.Pieces(Other(side));
+  if (position.en_passant() != kNoSquare) targets |= Bit(position.en_passant());
+  if (targets != 0) LegalMovesTo(position, targets, moves);
+}
+
+// Whether captures win at least so much, above 0, for the side to move. A
+// capture of less than that cannot: the other side may stop. `last`: where the
+// other side captured just now. Taking back there is tried first, since it
+// mostly settles the question.
+bool CapturesWin(const Position& position, int least, int depth,
+                 Square last = kNoSquare) {
+  MoveList moves;
+  CapturesOf(position, least, moves);
+  for (const bool takes_back : {true, false}) {
+    for (const Move move : moves) {
+      const int taken = Taken(position, move);
+      if (taken < least || (move.to() == last) != takes_back) continue;
+      // The last capture that is counted has no answer.
+      if (depth == 1 || !CapturesWin(position.After(move), taken - least + 1,
+                                     depth - 1, move.to())) {
+        return true;
+      }
     }
   }
   return false;
 }
 
-// Whether captures win at least so much for the side to move. A capture of
-// less than that cannot: the other side may stop.
-bool CapturesWin(const Position& position, int least, int depth) {
-  if (least <= 0) return true;
-  if (depth == 0 || !MayWin(position, least)) return false;
-  MoveList moves;
-  LegalMoves(position, moves);
-  for (const Move move : moves) {
-    const int taken = Taken(position, move);
-    if (taken < least) continue;
-    if (!CapturesWin(position.After(move), taken - least + 1, depth - 1)) {
-      return true;
-    }
-  }
-  return false;
+// Whether captures punish the legal step: what then falls would not have fallen
+// without it.
+bool LosesToCaptures(const Position& own, Move step) {
+  const int least = std::max(0, Taken(own, step)) + kLosingStep;
+  if (!CapturesWin(own.After(step), least, kMostCaptures)) return false;
+  return !own.InCheck() &&
+         !CapturesWin(own.AfterPass(), kLosingStep, kMostCaptures);
 }
 
 // The capture that wins what hangs most, by exchange values.
@@ -88,10 +99,9 @@ Move CaptureOfWorst(const Position& after, Side side) {
 }  // namespace
 
 Move WinningCapture(const Position& position, int least) {
-  if (!MayWin(position, least)) return Move();
   const Side side = position.side_to_move();
   MoveList moves;
-  LegalMoves(position, moves);
+  CapturesOf(position, least, moves);
   // The most taken by the least; of equals the same one for either side.
   using Order = std::tuple<int, int, Square, Square>;
   Move best;
@@ -102,8 +112,8 @@ Move WinningCapture(const Position& position, int least) {
     const Order order{-taken, ExchangeValue(position.At(move.from()).kind()),
                       Relative(side, move.from()), Relative(side, move.to())};
     if (!best.is_null() && best_order < order) continue;
-    if (!CapturesWin(position.After(move), taken - least + 1,
-                     kMostCaptures - 1)) {
+    if (!CapturesWin(position.After(move), taken - least + 1, kMostCaptures - 1,
+                     move.to())) {
       best = move;
       best_order = order;
     }
@@ -112,18 +122,13 @@ Move WinningCapture(const Position& position, int least) {
 }
 
 Move RefutationOf(const Position& own, Move step) {
-  const Side side = own.side_to_move();
+  const bool hangs = CostOf(own, step) >= kLosingStep;
+  if (!hangs && !LosesToCaptures(own, step)) return Move();
   const Position after = own.After(step);
   const int least = std::max(0, Taken(own, step)) + kLosingStep;
   const Move capture = WinningCapture(after, least);
-  if (CostOf(own, step) >= kLosingStep) {
-    return capture.is_null() ? CaptureOfWorst(after, side) : capture;
-  }
-  if (capture.is_null()) return capture;
-  // What falls anyway is not the step's doing.
-  const bool anyway =
-      own.InCheck() || !WinningCapture(own.AfterPass(), kLosingStep).is_null();
-  return anyway ? Move() : capture;
+  return hangs && capture.is_null() ? CaptureOfWorst(after, own.side_to_move())
+                                    : capture;
 }
 
 std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
@@ -180,8 +185,7 @@ std::vector<Move> PreparingMoves(const Position& own, const Weights& weights,
     const Position next = own.After(one.move).AfterPass();
     if (!IsLegal(next, step) || CostOf(next, step) >= kLosingStep) continue;
     if (CostOf(own, one.move, hangs) >= kLosingStep) continue;
-    if (!RefutationOf(next, step).is_null()) continue;
-    if (!RefutationOf(own, one.move).is_null()) continue;
+    if (LosesToCaptures(next, step) || LosesToCaptures(own, one.move)) continue;
     best.push_back(one.move);
   }
   return best;

@@ -94,8 +94,7 @@ class StopSearch {
       const Position after = mid.After(second);
       if (after.InCheck()) continue;
       if (FailsAt(after, outlook_.side, rest_, before_) == kNoSquare) continue;
-      const Stop stop{first, second,
-                      Sign(outlook_.side) * ScoreOf(after, outlook_.weights)};
+      const Stop stop{first, second, outlook_.Score(after)};
       if (!best_.first.is_null() && Order(best_) < Order(stop)) continue;
       if (CostOf(here_, first) >= kLosingStep) continue;
       if (CostOf(mid, second) >= kLosingStep) continue;
@@ -134,8 +133,7 @@ void FindLongStop(const Outlook& outlook, Plan& plan) {
   if (!mid.has_value() || mid->InCheck()) return;
   const Stop stop = StopSearch(outlook, plan, here, lead).Best();
   if (stop.first.is_null()) return;
-  const Centipawns now =
-      Sign(plan.side) * ScoreOf(mid->AfterPass(), outlook.weights);
+  const Centipawns now = outlook.Score(mid->AfterPass());
   if ((stop.score - now) * 100 > plan.gain * kPricePercent) return;
   plan.counter = {stop.first, stop.second};
   plan.counter_from = lead;

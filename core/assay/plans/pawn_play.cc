@@ -43,12 +43,11 @@ Move CheapestCapture(const Position& position, Square square) {
     return Move();
   }
   MoveList moves;
-  LegalMoves(position, moves);
+  LegalMovesTo(position, Bit(square), moves);
   const Side side = position.side_to_move();
   Move best;
   int least = std::numeric_limits<int>::max();
   for (const Move move : moves) {
-    if (move.to() != square) continue;
     if (move.is_promotion() && move.promotion() != PieceKind::kQueen) continue;
     const PieceKind kind = position.At(move.from()).kind();
     // The king comes last: it has no exchange value. A knight goes before a
@@ -71,10 +70,8 @@ Move CheapestCapture(const Position& position, Square square) {
 Centipawns ScoreAt(const Outlook& outlook, const Position& position) {
   const bool other_turn =
       position.side_to_move() != outlook.position.side_to_move();
-  const Centipawns score = other_turn && !position.InCheck()
-                               ? ScoreOf(position.AfterPass(), outlook.weights)
-                               : ScoreOf(position, outlook.weights);
-  return Sign(outlook.side) * score;
+  return outlook.Score(other_turn && !position.InCheck() ? position.AfterPass()
+                                                         : position);
 }
 
 bool AreSound(const Outlook& outlook, const std::vector<Move>& moves) {

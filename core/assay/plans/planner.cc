@@ -235,19 +235,20 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
   if (most == 0) return plans;
   const Position& position = facts.position();
   std::vector<Draft> refused[2];
+  Scores scores;
   if (!HasLegalMove(position)) return plans;
   const StructureList structures = FindStructures(facts);
   for (const Side side : kSides) {
     if (side != position.side_to_move() && facts.InCheck()) continue;
-    const Outlook outlook{position, facts, weights, side,
-                          &refused[Index(side)]};
+    const Outlook outlook{position, facts, weights, side, &refused[Index(side)],
+                          &scores};
     std::vector<Draft> drafts;
     for (const Finder find : kFinders) find(outlook, drafts);
     CreditTeachings(outlook, structures, true, drafts);
     plans.of[Index(side)] = AppraiseAll(outlook, drafts);
   }
-  const Outlook white{position, facts, weights, Side::kWhite};
-  const Outlook black{position, facts, weights, Side::kBlack};
+  const Outlook white{position, facts, weights, Side::kWhite, nullptr, &scores};
+  const Outlook black{position, facts, weights, Side::kBlack, nullptr, &scores};
   std::vector<Plan> restraints[2];
   for (const Outlook* outlook : {&white, &black}) {
     if (outlook->side != position.side_to_move() && facts.InCheck()) continue;

@@ -63,8 +63,7 @@ Stop BestStop(const Outlook& outlook, const Position& own, const Plan& plan) {
     if (!StandsSafely(after, move.to())) continue;
     const Square where = FailsAt(after, plan.side, plan.moves, undisturbed);
     if (where == kNoSquare || CostOf(own, move, hangs) >= kLosingStep) continue;
-    const Centipawns score =
-        Sign(outlook.side) * ScoreOf(after, outlook.weights);
+    const Centipawns score = outlook.Score(after);
     if (best.move.is_null() || score > best.score) best = {move, where, score};
   }
   return best;

@@ -13,9 +13,12 @@ Centipawns MostHanging(const Position& position, Side side) {
   for (const Square square : Each(position.Pieces(Other(side)))) {
     attacked |= AttacksOf(position.At(square), square, occupied);
   }
+  attacked &= position.Pieces(side);
+  if (attacked == 0) return 0;
+  const KingShields shields(position);
   Centipawns most = 0;
-  for (const Square square : Each(attacked & position.Pieces(side))) {
-    most = std::max(most, ExchangeValueOf(position, square));
+  for (const Square square : Each(attacked)) {
+    most = std::max(most, ExchangeValueOf(position, square, shields));
   }
   return most;
 }

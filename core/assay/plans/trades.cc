@@ -312,8 +312,7 @@ class Trader {
     const auto without = Without(position_, pair.own, pair.other);
     if (!without.has_value()) return;
     const Centipawns better =
-        Sign(side_) * (ScoreOf(*without, outlook_.weights) -
-                       ScoreOf(position_, outlook_.weights));
+        outlook_.Score(*without) - outlook_.Score(position_);
     // Losing what the position lives on is not paid for by a reason.
     if (better < -pair.promise) return;
     const std::optional<Centipawns> seen = GainAlone(outlook_, draft.moves);

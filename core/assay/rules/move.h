@@ -2,7 +2,6 @@
 #ifndef ASSAY_RULES_MOVE_H_
 #define ASSAY_RULES_MOVE_H_
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 
@@ -68,16 +67,22 @@ class MoveList {
  public:
   static constexpr std::size_t kCapacity = 512;
 
+  // Makes none of the moves: each is made when it is added.
+  MoveList() {}
+
   void Add(Move move) { moves_[size_++] = move; }
   std::size_t size() const { return size_; }
   bool empty() const { return size_ == 0; }
   Move operator[](std::size_t i) const { return moves_[i]; }
-  const Move* begin() const { return moves_.data(); }
-  const Move* end() const { return moves_.data() + size_; }
+  const Move* begin() const { return moves_; }
+  const Move* end() const { return moves_ + size_; }
 
  private:
   std::size_t size_ = 0;
-  std::array<Move, kCapacity> moves_;
+  // Clearing a kilobyte would cost as much as finding the moves.
+  union {
+    Move moves_[kCapacity];
+  };
 };
 
 }  // namespace assay

@@ -73,8 +73,10 @@ class SeekSink {
 template <Side kUs, class Sink>
 class Generator {
  public:
-  Generator(const Position& position, Sink& sink)
+  // Moves to other squares than the wanted ones are not made.
+  Generator(const Position& position, Bitboard wanted, Sink& sink)
       : position_(position),
+        wanted_(wanted),
         sink_(sink),
         own_(position.Pieces(kUs)),
         enemy_(position.Pieces(kThem)),
@@ -83,13 +85,15 @@ class Generator {
 
   void Run() {
     const Bitboard checkers = position_.Attackers(kThem, king_, occupied_);
-    const Bitboard unsafe = UnsafeSquares();
-    sink_.Targets(king_, KingAttacks(king_) & ~own_ & ~unsafe);
+    const Bitboard steps = KingAttacks(king_) & ~own_ & wanted_;
+    const Bitboard unsafe =
+        steps != 0 || MayCastle() ? UnsafeSquares() : kEmptySet;
+    sink_.Targets(king_, steps & ~unsafe);
     if (HasMany(checkers)) return;
     FindPins();
-    Bitboard allowed = kAllSquares;
+    Bitboard allowed = wanted_;
     if (checkers != 0) {
-      allowed = checkers | Between(king_, First(checkers));
+      allowed &= checkers | Between(king_, First(checkers));
     } else {
       Castling(unsafe);
     }
@@ -125,6 +129,14 @@ class Generator {
     return unsafe;
   }
 
+  bool MayCastle(Wing wing) const {
+    return position_.castling().Has(kUs, wing) &&
+           Contains(wanted_, CastledKing(kUs, wing));
+  }
+  bool MayCastle() const {
+    return MayCastle(Wing::kKingside) || MayCastle(Wing::kQueenside);
+  }
+
   // A pinned piece may move only on its pin's line: a piece alone between the
   // king and an enemy slider, kept apart by the kind of line.
   void FindPins() {
@@ -146,9 +158,8 @@ class Generator {
   }
 
   void Castling(Bitboard unsafe) {
-    const CastlingRights rights = position_.castling();
     for (const Wing wing : kWings) {
-      if (!rights.Has(kUs, wing)) continue;
+      if (!MayCastle(wing)) continue;
       const Square to = CastledKing(kUs, wing);
       const Bitboard king_path = Between(king_, to) | Bit(to);
       const Bitboard empty_path = Between(king_, CastlingRook(kUs, wing));
@@ -217,7 +228,7 @@ class Generator {
   // is looked at by itself.
   void EnPassant() {
     const Square to = position_.en_passant();
-    if (to == kNoSquare) return;
+    if (to == kNoSquare || !Contains(wanted_, to)) return;
     const auto captured = static_cast<Square>(to ^ 8);
     for (const Square from :
          Each(PawnAttacks(kThem, to) & Own(PieceKind::kPawn))) {
@@ -229,6 +240,7 @@ class Generator {
   }
 
   const Position& position_;
+  const Bitboard wanted_;
   Sink& sink_;
   const Bitboard own_;
   const Bitboard enemy_;
@@ -239,24 +251,28 @@ class Generator {
 };
 
 template <class Sink>
-void Generate(const Position& position, Sink& sink) {
+void Generate(const Position& position, Bitboard wanted, Sink& sink) {
   if (position.side_to_move() == Side::kWhite) {
-    Generator<Side::kWhite, Sink>(position, sink).Run();
+    Generator<Side::kWhite, Sink>(position, wanted, sink).Run();
   } else {
-    Generator<Side::kBlack, Sink>(position, sink).Run();
+    Generator<Side::kBlack, Sink>(position, wanted, sink).Run();
   }
 }
 
 }  // namespace
 
 void LegalMoves(const Position& position, MoveList& moves) {
+  LegalMovesTo(position, kAllSquares, moves);
+}
+
+void LegalMovesTo(const Position& position, Bitboard squares, MoveList& moves) {
   ListSink sink(moves);
-  Generate(position, sink);
+  Generate(position, squares, sink);
 }
 
 int CountLegalMoves(const Position& position) {
   CountSink sink;
-  Generate(position, sink);
+  Generate(position, kAllSquares, sink);
   return sink.count();
 }
 
@@ -266,7 +282,7 @@ bool HasLegalMove(const Position& position) {
 
 bool IsLegal(const Position& position, Move move) {
   SeekSink sink(move);
-  Generate(position, sink);
+  Generate(position, Bit(move.to()), sink);
   return sink.found();
 }
 

@@ -13,6 +13,10 @@ namespace assay {
 // order that depends on the position alone.
 void LegalMoves(const Position& position, MoveList& moves);
 
+// The same, only those that end on one of the squares: captures, where enemies
+// stand there. It takes a part of the time.
+void LegalMovesTo(const Position& position, Bitboard squares, MoveList& moves);
+
 // How many legal moves there are, without listing them.
 int CountLegalMoves(const Position& position);
 
