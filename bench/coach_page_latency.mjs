@@ -1,12 +1,12 @@
 // How soon a click has its answer on the page: 200 clicks, of all sorts, and
 // the counted answer to each. At most 150 ms at the 95th percentile.
 //
-//   ASSAYD=build/bin/assayd node tests/examples/coach_page_latency_test.mjs
+//   ASSAYD=build/bin/assayd node bench/coach_page_latency.mjs
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { launch, openPanel, servePage, settled, visit } from './lib/desk.mjs';
-import { Assayd } from '../server/lib/assayd.mjs';
+import { launch, openPanel, servePage, settled, visit } from '../tests/examples/lib/desk.mjs';
+import { Assayd } from '../tests/server/lib/assayd.mjs';
 
 const mostMs = 150;
 
