@@ -18,7 +18,7 @@ std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
     ExplainedEntry explained;
     explained.entry = entry;
     explained.phrase = EntryPhrase(facts, entry, ledger.claims.data());
-    explained.text = std::string(Name(entry.side)) + ": " + explained.phrase;
+    explained.said = Say("entry", entry.side, explained.phrase);
     for (std::uint32_t i = 0; i < entry.claim_count; ++i) {
       table.Add(ledger.claims[entry.first_claim + i], explained.claims);
     }

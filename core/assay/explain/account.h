@@ -27,7 +27,7 @@ std::vector<Reason> ReasonsAfter(const Position& position,
 // What a line of moves changes most for a side.
 struct Change {
   Centipawns gain = 0;  // for the side
-  std::string phrase;   // what it has then: "the safer king"
+  Message phrase;       // what it has then: "the safer king"
   ClaimRefs claims;     // of the explained position; each holds after the line
 };
 

@@ -21,8 +21,8 @@ constexpr std::size_t kMostPlies = 8;
 constexpr Centipawns kMoreThanCounted = 40;
 constexpr int kPlainGain = 300;
 
-std::string WinSentence(const Proved& proved, const std::string& move,
-                        Advice& advice, ClaimTable& table) {
+Message WinClause(const Proved& proved, const std::string& move, Advice& advice,
+                  ClaimTable& table) {
   const Side side = proved.position.side_to_move();
   const Proof& proof = proved.proof;
   Win win{proof, proof.line, std::nullopt};
@@ -32,21 +32,21 @@ std::string WinSentence(const Proved& proved, const std::string& move,
         ScoreFor(proof, side) - Sign(side) * proved.static_cp;
     if (!win.spoils.has_value() ||
         (more < kMoreThanCounted && win.spoils->gain < kPlainGain)) {
-      return "";
+      return {};
     }
   } else if (ScoreFor(proof, side) < 0) {
-    return "";
+    return {};
   }
   const WinText told = TellWin(proved.position, side, win, table);
   Merge(told.claims, advice.claims);
   if (win.mates()) {
-    return move + (win.line.size() == 1 ? " is mate." : " leads to mate.");
+    return Say("advice.mate", move, win.line.size() == 1);
   }
-  return move + " wins " + told.what + ".";
+  return Say("advice.wins", move, told.what);
 }
 
-std::string ChangeSentence(const Proved& proved, const std::string& move,
-                           Advice& advice, ClaimTable& table) {
+Message ChangeClause(const Proved& proved, const std::string& move,
+                     Advice& advice, ClaimTable& table) {
   const Side side = proved.position.side_to_move();
   for (const std::size_t least : {std::size_t{1}, kFewPlies}) {
     const std::vector<Move> line =
@@ -58,66 +58,64 @@ std::string ChangeSentence(const Proved& proved, const std::string& move,
     Merge(change->claims, advice.claims);
     const std::string text =
         line.size() == 1 ? move : LineText(proved.position, line);
-    return text + " gives " + Name(side) + " " + change->phrase + ".";
+    return Say("advice.gives", text, side, change->phrase);
   }
   std::vector<Move> line = proved.proof.line;
   line.resize(std::min(kFewPlies, line.size()));
   table.Add(LineClaim(proved.position, side, line), advice.claims);
-  return "Search prefers " + LineText(proved.position, line) + ".";
+  return Say("advice.search", LineText(proved.position, line));
 }
 
 // What the move does on the board, else what it changes in the ledger.
-std::string DeedSentence(const Proved& proved, const std::string& move,
-                         Advice& advice, ClaimTable& table) {
-  const std::string deed =
+Message DeedClause(const Proved& proved, const std::string& move,
+                   Advice& advice, ClaimTable& table) {
+  const Message deed =
       DeedOf(proved.position, proved.proof.line, table, advice.claims);
-  if (deed.empty()) return ChangeSentence(proved, move, advice, table);
-  return move + " " + deed + ".";
+  if (deed.empty()) return ChangeClause(proved, move, advice, table);
+  return Say("advice.deed", move, deed);
 }
 
 // "14.a3 prepares the break b4." A move that is not search's first choice says
 // so.
-void TellBeginning(const Proved& proved, const ToldPlan& told,
-                   const PlanToBegin& plan, Advice& advice, ClaimTable& table) {
+Message BeginningOf(const Proved& proved, const ToldPlan& told,
+                    const PlanToBegin& plan, Advice& advice,
+                    ClaimTable& table) {
   advice.move = told.plan.moves.front();
   advice.plan = plan.index;
-  advice.text =
-      NumberedMove(proved.position, advice.move) + " " + told.begins + ".";
   Merge(told.claims, advice.claims);
   Merge(told.steps.front().claims, advice.claims);
-  if (!plan.is_best) {
-    const Move best = proved.proof.line.front();
-    advice.text += " Search would as soon play " +
-                   NumberedMove(proved.position, best) + ".";
-    table.Add(
-        LineClaim(proved.position, proved.position.side_to_move(), {best}),
-        advice.claims);
-  }
+  const Message begins = Sentence(Say(
+      "advice.deed", NumberedMove(proved.position, advice.move), told.begins));
+  if (plan.is_best) return begins;
+  const Move best = proved.proof.line.front();
+  table.Add(LineClaim(proved.position, proved.position.side_to_move(), {best}),
+            advice.claims);
+  return List("list.sentences",
+              {begins, Sentence(Say("advice.as_soon",
+                                    NumberedMove(proved.position, best)))});
 }
 
 // What the next best move loses, where it loses a step of the verdict and
 // something concrete.
-std::string OnlyMoveSentence(const Proved& proved, const Proof& second,
-                             Advice& advice, ClaimTable& table) {
+Message OnlyMoveClause(const Proved& proved, const Proof& second,
+                       Advice& advice, ClaimTable& table) {
   const Side side = proved.position.side_to_move();
   const Centipawns best_cp = ScoreFor(proved.proof, side);
   const Centipawns second_cp = ScoreFor(second, side);
   if (second.line.empty() || VerdictStep(second_cp) >= VerdictStep(best_cp)) {
-    return "";
+    return {};
   }
   Win win{second, second.line, std::nullopt};
   if (!win.mates()) {
     win.spoils = FindSpoils(proved.position, second.line, Other(side));
-    if (!win.spoils.has_value()) return "";
+    if (!win.spoils.has_value()) return {};
   } else if (second_cp > 0) {
-    return "";
+    return {};
   }
   const WinText told = TellWin(proved.position, Other(side), win, table);
   Merge(told.claims, advice.claims);
-  return " It is the only move: even " +
-         NumberedMove(proved.position, second.line.front()) +
-         (win.mates() ? " is mated" : " loses " + told.what) + " (" +
-         told.line + ").";
+  return Say("advice.only", NumberedMove(proved.position, second.line.front()),
+             told.what, told.line);
 }
 
 }  // namespace
@@ -132,19 +130,26 @@ std::optional<Advice> TellAdvice(const Proved& proved,
   advice.move = proved.proof.line.front();
   const std::string move = NumberedMove(proved.position, advice.move);
   if (plan.has_value() && plan->is_best) advice.plan = plan->index;
-  advice.text = WinSentence(proved, move, advice, table);
-  const bool wins = !advice.text.empty();
-  if (!wins && plan.has_value()) {
-    TellBeginning(proved, plans[plan->index], *plan, advice, table);
-    if (!plan->is_best) return advice;
-  } else if (!wins) {
-    advice.text = DeedSentence(proved, move, advice, table);
+  const Message win = WinClause(proved, move, advice, table);
+  std::vector<Message> sentences;
+  if (!win.empty()) {
+    sentences.push_back(Sentence(win));
+  } else if (plan.has_value()) {
+    sentences.push_back(
+        BeginningOf(proved, plans[plan->index], *plan, advice, table));
+  } else {
+    sentences.push_back(Sentence(DeedClause(proved, move, advice, table)));
   }
-  if (!second.has_value()) {
-    advice.text += " It is the only legal move.";
-  } else if (!wins) {
-    advice.text += OnlyMoveSentence(proved, *second, advice, table);
+  const bool begins_other = win.empty() && plan.has_value() && !plan->is_best;
+  if (begins_other) {
+    // Another move is as good.
+  } else if (!second.has_value()) {
+    sentences.push_back(Sentence(Say("advice.only_legal")));
+  } else if (win.empty()) {
+    const Message only = OnlyMoveClause(proved, *second, advice, table);
+    if (!only.empty()) sentences.push_back(Sentence(only));
   }
+  advice.said = List("list.sentences", std::move(sentences));
   return advice;
 }
 

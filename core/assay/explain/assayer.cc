@@ -12,6 +12,7 @@
 #include "assay/explain/structure.h"
 #include "assay/explain/summary.h"
 #include "assay/explain/verdict.h"
+#include "assay/explain/wording.h"
 #include "assay/facts/claim_lists.h"
 #include "assay/plans/planner.h"
 #include "assay/proof/temptations.h"
@@ -218,6 +219,8 @@ Explanation Assayer::Explain(const Position& position,
     for (const Claim& claim : AllClaims(facts)) table.Add(claim);
   }
   explanation.claims = table.Take();
+  const Catalogue* words = Catalogue::Of(options.language);
+  PutIntoWords(words == nullptr ? Catalogue::English() : *words, explanation);
   return explanation;
 }
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "assay/explain/win_text.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
@@ -38,13 +37,9 @@ Caution HangingCaution(const Facts& facts, Side side, const Hanging& hanging,
   const Side taker = Other(side);
   const bool at_once = facts.position().side_to_move() == taker;
   caution.leads = at_once;  // else the side to move may simply look after it
-  caution.text =
-      std::string(Name(side)) + "'s " +
-      Name(facts.position().At(hanging.square).kind()) + " on " +
-      ToString(hanging.square) + " hangs: captures there win " +
-      GainText(hanging.value) +
-      (at_once ? ", and it is " + std::string(Name(taker)) + "'s move."
-               : std::string(" unless ") + Name(side) + " acts.");
+  caution.said = Sentence(
+      Say("caution.hanging", side, facts.position().At(hanging.square).kind(),
+          hanging.square, GainOf(hanging.value), at_once, taker));
   table.Add(HangingClaim(side, hanging.square, hanging.value), caution.claims);
   table.Add(ToMoveClaim(facts), caution.claims);
   return caution;
@@ -60,9 +55,8 @@ std::vector<Caution> FindCautions(const Facts& facts, ClaimTable& table) {
     Caution caution;
     caution.kind = "check";
     caution.leads = true;
-    caution.text = std::string(Name(position.side_to_move())) +
-                   " is in check from " + SquaresText(position.Checkers()) +
-                   ": what is counted here waits for the answer.";
+    caution.said = Sentence(Say("caution.check", position.side_to_move(),
+                                Squares{position.Checkers()}));
     table.Add(InCheckClaim(facts), caution.claims);
     cautions.push_back(caution);
   }

@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "assay/explain/account.h"
+#include "assay/explain/catalogue.h"
 #include "assay/explain/claim_shift.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/recaptures.h"
@@ -209,7 +210,7 @@ class Judge {
     const Reason& reason = *Find(told, *decisive);
     Note(told, told.own.claims(), reason.claims, false);
     const std::string fact =
-        std::string(Name(reason.favours())) + " has " + reason.phrase;
+        std::string(Name(reason.favours())) + " has " + English(reason.phrase);
     if (Owner(rest, *decisive) != reason.favours()) return Where(told) + fact;
     // So it is in both, but not by as much.
     Note(rest, rest.own.claims(), Find(rest, *decisive)->claims, false);

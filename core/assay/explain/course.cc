@@ -5,6 +5,7 @@
 
 #include <cstdlib>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/claim_shift.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/move_explanation.h"
@@ -84,7 +85,8 @@ class Follower {
   static std::string NameOf(const Position& position) {
     const Facts facts(position);
     ClaimTable scratch;
-    const std::string name = DescribeStructure(facts, scratch).name;
+    const std::string name =
+        English(DescribeStructure(facts, scratch).name_said);
     return name.empty() ? std::string(Name(facts.centre())) + " centre" : name;
   }
 
@@ -136,7 +138,8 @@ class Follower {
       ClaimTable claims;
       const ToldPlan told = TellPlan(at, plan, claims);
       Turn& turn = Add(ply, Turn::Kind::kPlan);
-      turn.text = move + verb + Name(plan.side) + "'s plan: " + told.text;
+      turn.text =
+          move + verb + Name(plan.side) + "'s plan: " + English(told.said);
       Shift(claims.claims(), told.claims, played, turn);
     };
     if (!changes.stops.empty()) {

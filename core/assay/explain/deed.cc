@@ -2,7 +2,6 @@
 #include "assay/explain/deed.h"
 
 #include "assay/explain/line_text.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
@@ -25,20 +24,20 @@ class Describer {
         table_(table),
         refs_(refs) {}
 
-  std::string Describe() {
-    using Deed = std::string (Describer::*)();
+  Message Describe() {
+    using Deed = Message (Describer::*)();
     constexpr Deed kDeeds[] = {
         &Describer::Castles,  &Describer::Trades,      &Describer::Takes,
         &Describer::Saves,    &Describer::Guards,      &Describer::Attacks,
         &Describer::Develops, &Describer::Breaks,      &Describer::TakesFile,
         &Describer::Outpost,  &Describer::PushesPasser};
     for (const Deed deed : kDeeds) {
-      std::string text = (this->*deed)();
-      if (text.empty()) continue;
+      Message said = (this->*deed)();
+      if (said.empty()) continue;
       Add(LineClaim(before_, side_, {move_}));
-      return text;
+      return said;
     }
-    return "";
+    return {};
   }
 
  private:
@@ -54,29 +53,28 @@ class Describer {
     claim.line = {move_};
     Add(claim);
   }
-  std::string Castles() {
-    if (move_.type() != Move::Type::kCastling) return "";
+  Message Castles() {
+    if (move_.type() != Move::Type::kCastling) return {};
     if (IsCastled(facts_after_, side_)) {
       AddAfter(
           SquaresClaim(ClaimKind::kCastled, side_, Bit(after_.King(side_))));
     }
-    return "castles";
+    return Say("deed.castles");
   }
 
-  std::string Trades() {
-    if (!Captures() || !TakenBack() || move_.is_promotion()) return "";
+  Message Trades() {
+    if (!Captures() || !TakenBack() || move_.is_promotion()) return {};
     const PieceKind taken = before_.At(move_.to()).kind();
     const PieceKind given = MovedKind();
-    if (ExchangeValue(taken) != ExchangeValue(given)) return "";
+    if (ExchangeValue(taken) != ExchangeValue(given)) return {};
     Add(LineClaim(before_, side_, {move_, line_[1]}));
-    if (taken == given) return "trades " + std::string(Name(taken)) + "s";
-    return std::string("trades the ") + Name(given) + " for the " +
-           Name(taken) + " on " + ToString(move_.to());
+    if (taken == given) return Say("deed.trades_alike", taken);
+    return Say("deed.trades", given, Unit(taken, move_.to()));
   }
 
-  std::string Takes() {
-    if (!Captures()) return "";
-    return "takes " + UnitText(before_, move_.to());
+  Message Takes() {
+    if (!Captures()) return {};
+    return Say("deed.takes", UnitOn(before_, move_.to()));
   }
 
   // The exchange value of an own unit before the move, when the opponent
@@ -85,84 +83,82 @@ class Describer {
     return facts_.InCheck() ? 0 : ExchangeValueOf(facts_, square);
   }
 
-  std::string Saves() {
+  Message Saves() {
     const int value = HangsBefore(move_.from());
-    if (value == 0 || ExchangeValueOf(facts_after_, move_.to()) > 0) return "";
+    if (value == 0 || ExchangeValueOf(facts_after_, move_.to()) > 0) return {};
     Add(HangingClaim(side_, move_.from(), value));
-    return "takes the " + std::string(Name(MovedKind())) + " out of danger";
+    return Say("deed.saves", MovedKind());
   }
 
-  std::string Guards() {
+  Message Guards() {
     const Bitboard others = AttackedPieces(facts_, side_) & ~Bit(move_.from());
     for (const Square square : Each(others)) {
       const int value = HangsBefore(square);
       if (value == 0 || ExchangeValueOf(facts_after_, square) > 0) continue;
       Add(HangingClaim(side_, square, value));
       AddAfter(AttackCountClaim(facts_after_, Other(side_), square));
-      return "looks after " + UnitText(after_, square);
+      return Say("deed.guards", UnitOn(after_, square));
     }
-    return "";
+    return {};
   }
 
-  std::string Attacks() {
-    if (after_.InCheck()) return "";  // nothing is claimed to hang
+  Message Attacks() {
+    if (after_.InCheck()) return {};  // nothing is claimed to hang
     const Bitboard targets = AttackedPieces(facts_after_, Other(side_));
     for (const Square square : Each(targets)) {
       if (!Contains(facts_after_.Attacks(move_.to()), square)) continue;
       const int value = ExchangeValueOf(facts_after_, square);
       if (value == 0 || ExchangeValueOf(facts_, square) > 0) continue;
       AddAfter(HangingClaim(Other(side_), square, value));
-      return "attacks " + UnitText(after_, square);
+      return Say("deed.attacks", UnitOn(after_, square));
     }
-    return "";
+    return {};
   }
 
-  std::string Develops() {
+  Message Develops() {
     const Bitboard undeveloped = UndevelopedPieces(facts_, side_);
-    if (!Contains(undeveloped, move_.from())) return "";
+    if (!Contains(undeveloped, move_.from())) return {};
     Add(UndevelopedClaim(side_, undeveloped));
-    return "develops the " + std::string(Name(MovedKind()));
+    return Say("deed.develops", MovedKind());
   }
 
-  std::string Breaks() {
-    if (MovedKind() != PieceKind::kPawn || move_.is_promotion()) return "";
+  Message Breaks() {
+    if (MovedKind() != PieceKind::kPawn || move_.is_promotion()) return {};
     const Bitboard attacked = facts_after_.Attacks(move_.to()) &
                               facts_after_.Pawns(Other(side_)).pawns;
-    if (attacked == 0) return "";
+    if (attacked == 0) return {};
     AddAfter(LeverClaim(facts_after_, side_, move_.to()));
-    return "challenges " + UnitsText(after_, attacked);
+    return Say("deed.challenges", UnitsOn(after_, attacked));
   }
 
-  std::string TakesFile() {
-    if (MovedKind() != PieceKind::kRook) return "";
+  Message TakesFile() {
+    if (MovedKind() != PieceKind::kRook) return {};
     const Bitboard file = FileMask(FileOf(move_.to()));
     const bool open = (file & facts_after_.OpenFiles()) != 0;
     const bool half_open = (file & facts_after_.HalfOpenFiles(side_)) != 0;
     if ((!open && !half_open) || FileOf(move_.from()) == FileOf(move_.to())) {
-      return "";
+      return {};
     }
     AddAfter(SquaresClaim(ClaimKind::kRookOnFile, side_, Bit(move_.to())));
     AddAfter(open ? OpenFileClaim(FileOf(move_.to()))
                   : HalfOpenFileClaim(side_, FileOf(move_.to())));
-    return std::string("puts the rook on the ") +
-           (open ? "open " : "half-open ") + FilesText(file);
+    return Say("deed.takes_file", open, Files{file});
   }
 
-  std::string Outpost() {
+  Message Outpost() {
     const bool minor =
         MovedKind() == PieceKind::kKnight || MovedKind() == PieceKind::kBishop;
     if (!minor || !Contains(facts_after_.Pawns(side_).outposts, move_.to())) {
-      return "";
+      return {};
     }
     AddAfter(SquaresClaim(ClaimKind::kOutpost, side_, Bit(move_.to())));
-    return "puts the " + std::string(Name(MovedKind())) + " on the outpost " +
-           ToString(move_.to());
+    return Say("deed.outpost", MovedKind(), move_.to());
   }
 
-  std::string PushesPasser() {
-    if (!Contains(facts_after_.Pawns(side_).passed, move_.to())) return "";
+  Message PushesPasser() {
+    if (!Contains(facts_after_.Pawns(side_).passed, move_.to())) return {};
     AddAfter(SquaresClaim(ClaimKind::kPassed, side_, Bit(move_.to())));
-    return "pushes the passed pawn";
+    return Say("deed.pushes_passer");
   }
 
   const Position& before_;
@@ -178,8 +174,8 @@ class Describer {
 
 }  // namespace
 
-std::string DeedOf(const Position& position, const std::vector<Move>& line,
-                   ClaimTable& table, ClaimRefs& refs) {
+Message DeedOf(const Position& position, const std::vector<Move>& line,
+               ClaimTable& table, ClaimRefs& refs) {
   return Describer(position, line, table, refs).Describe();
 }
 

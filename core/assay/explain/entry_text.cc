@@ -29,171 +29,155 @@ class EntryClaims {
   const Claim* end_;
 };
 
-std::string Doubled(const Facts& facts, const Entry& entry,
-                    const EntryClaims& claims) {
+Message Doubled(const Facts& facts, const Entry& entry,
+                const EntryClaims& claims) {
   const int count = PopCount(entry.squares);
   const bool isolated = (facts.Pawns(entry.side).isolated & entry.squares) != 0;
-  std::string text = count == 2 ? "doubled" : count == 3 ? "tripled" : "heaped";
-  if (isolated) text += ", isolated";
-  text += " pawns on " + SquaresText(entry.squares);
-  if (claims.Has(ClaimKind::kHalfOpenFile)) {
-    text += " on a half-open file";
-  }
   const Claim* lever = claims.Find(ClaimKind::kLeverMove);
+  Message exchange;
   if (claims.Has(ClaimKind::kLever)) {
-    text += " (an exchange is on)";
+    exchange = Say("lever.on");
   } else if (lever != nullptr) {
-    text += " (" + BreakText(*lever) + " offers an exchange)";
+    exchange = Say("lever.offers", BreakText(*lever));
   }
-  return text;
+  return Say("pawns.doubled",
+             Say(count == 2   ? "pawns.two"
+                 : count == 3 ? "pawns.three"
+                              : "pawns.four"),
+             isolated, Squares{entry.squares},
+             claims.Has(ClaimKind::kHalfOpenFile), exchange);
 }
 
-std::string Backward(const Entry& entry, const EntryClaims& claims) {
-  const std::string square = SquaresText(entry.squares);
-  if (claims.Has(ClaimKind::kHalfOpenFile)) {
-    return "a backward pawn on " + square + " of a half-open file";
-  }
-  return "a pawn left behind on " + square;
+Message Backward(const Entry& entry, const EntryClaims& claims) {
+  return Say(claims.Has(ClaimKind::kHalfOpenFile) ? "pawn.backward"
+                                                  : "pawns.left_behind",
+             Squares{entry.squares});
 }
 
-std::string Passed(const Entry& entry, const EntryClaims& claims) {
-  std::string text = claims.Has(ClaimKind::kProtectedPassed)
-                         ? "a protected passed pawn on "
-                         : "a passed pawn on ";
-  text += SquaresText(entry.squares);
+Message Passed(const Entry& entry, const EntryClaims& claims) {
   const Claim* blockade = claims.Find(ClaimKind::kBlockade);
-  if (blockade != nullptr) {
-    text += ", blocked on " + ToString(blockade->squares[0]);
-  }
-  return text;
+  return PassedPawns(
+      claims.Has(ClaimKind::kProtectedPassed), entry.squares,
+      blockade == nullptr ? Squares{} : Squares{Bit(blockade->squares[0])});
 }
 
-std::string Material(const EntryClaims& claims) {
+Message Material(const EntryClaims& claims) {
   const Claim* claim = claims.Find(ClaimKind::kMaterial);
-  return CountText(claim->count - claim->other_count, claim->piece) + " more";
+  return Say("more", Count(claim->count - claim->other_count, claim->piece));
 }
 
-std::string Scope(const Facts& facts, const Entry& entry,
-                  const EntryClaims& claims) {
+Message Scope(const Facts& facts, const Entry& entry,
+              const EntryClaims& claims) {
   const Square square = First(entry.squares);
-  const int count = claims.Find(ClaimKind::kScope)->count;
-  return std::string("the ") + Name(facts.position().At(square).kind()) +
-         " on " + ToString(square) + " has " + NumberText(count) + " useful " +
-         (count == 1 ? "square" : "squares");
+  return Say("scope", facts.position().At(square).kind(), square,
+             UsefulSquares(claims.Find(ClaimKind::kScope)->count));
 }
 
-std::string DiagonalToKing(const EntryClaims& claims) {
+Message DiagonalToKing(const EntryClaims& claims) {
   const Claim* diagonal = claims.Find(ClaimKind::kDiagonalOpen);
   const SquareList& squares = diagonal->squares;
-  return "the open diagonal from " + ToString(squares[0]) + " to " +
-         ToString(squares[squares.size() - 1]);
+  return Say("king.diagonal", squares[0], squares[squares.size() - 1]);
 }
 
-std::string FileToKing(const Facts& facts, const Entry& entry,
-                       const EntryClaims& claims) {
+Message FileToKing(const Facts& facts, const Entry& entry,
+                   const EntryClaims& claims) {
   const Claim* file = claims.Find(ClaimKind::kFileToKing);
-  const bool open = claims.Has(ClaimKind::kOpenFile);
-  std::string text = std::string(open ? "the open " : "the half-open ") +
-                     FilesText(file->squares.ToSet());
   const Bitboard on_file = file->others.ToSet() & file->squares.ToSet();
+  Message attacker;
   if (on_file != 0) {
     // The one nearest to the side's first rank.
     const Square first =
         entry.side == Side::kWhite ? First(on_file) : Last(on_file);
-    text += std::string(" with the ") +
-            Name(facts.position().At(first).kind()) + " on " + ToString(first);
+    attacker = Unit(facts.position().At(first).kind(), first);
   }
-  return text;
+  return Say("king.file", claims.Has(ClaimKind::kOpenFile),
+             Files{file->squares.ToSet()}, attacker);
 }
 
-// "knight on f6".
-std::string PieceOn(const Facts& facts, Bitboard square) {
-  return std::string(Name(facts.position().At(First(square)).kind())) + " on " +
-         SquaresText(square);
+// What stands on the square, by the id of a template.
+Message PieceOn(std::string_view id, const Facts& facts, Bitboard square) {
+  return Say(id, facts.position().At(First(square)).kind(), First(square));
 }
 
-const char* WingText(Bitboard pawns) {
-  return FileOf(First(pawns)) < 4 ? "queenside" : "kingside";
+bool OnQueenside(Bitboard pawns) { return FileOf(First(pawns)) < 4; }
+
+Message Outpost(const Facts& facts, const Entry& entry,
+                const EntryClaims& claims) {
+  return PieceOn(
+      claims.Has(ClaimKind::kContestable) ? "outpost" : "outpost.uncontested",
+      facts, entry.squares);
 }
 
-std::string Outpost(const Facts& facts, const Entry& entry,
-                    const EntryClaims& claims) {
-  const std::string kind =
-      Name(facts.position().At(First(entry.squares)).kind());
-  return "a " + kind + " on the outpost " + SquaresText(entry.squares) +
-         (claims.Has(ClaimKind::kContestable) ? "" : " that no piece contests");
-}
-
-std::string OutpostInReach(const Facts& facts, const EntryClaims& claims) {
+Message OutpostInReach(const Facts& facts, const EntryClaims& claims) {
   Bitboard goals = 0;
   // All routes of one entry start from the same square.
   const Square from = claims.Find(ClaimKind::kOutpostRoute)->squares[0];
   for (const Claim& claim : claims) {
     goals |= Bit(claim.squares[claim.squares.size() - 1]);
   }
-  return "a " + PieceOn(facts, Bit(from)) + " within reach of the " +
-         (HasMany(goals) ? "outposts " : "outpost ") + SquaresText(goals);
+  return Say("outpost.in_reach", facts.position().At(from).kind(), from,
+             Squares{goals});
 }
 
-std::string KnightForBishop(const EntryClaims& claims) {
+Message KnightForBishop(const EntryClaims& claims) {
   const Claim* material = claims.Find(ClaimKind::kMaterial);
   // The first claim is of the knights: more of them, or more bishops.
   const bool knights = material->count > material->other_count;
-  return knights ? "knights among locked pawns"
-                 : "bishops with no locked pawns in the centre";
+  return Say(knights ? "knights.locked" : "bishops.unlocked");
 }
 
-std::string Hanging(const Facts& facts, const Entry& entry,
-                    const EntryClaims& claims) {
+Message Hanging(const Facts& facts, const Entry& entry,
+                const EntryClaims& claims) {
   const Claim* counts = claims.Find(ClaimKind::kAttackCount);
-  return "a hanging " + PieceOn(facts, entry.squares) + " (" +
-         NumberText(counts->count) +
-         (counts->count == 1 ? " attacker, " : " attackers, ") +
-         NumberText(counts->other_count) +
-         (counts->other_count == 1 ? " defender)" : " defenders)");
+  const Square square = First(entry.squares);
+  return Say("hanging", facts.position().At(square).kind(), square,
+             counts->count, counts->other_count);
 }
 
-std::string KingAttackersText(const Facts& facts, const Entry& entry,
-                              const EntryClaims& claims) {
+Message KingAttackersText(const Facts& facts, const Entry& entry,
+                          const EntryClaims& claims) {
   const Bitboard attackers =
       entry.squares & ~facts.Own(entry.side, PieceKind::kKing);
-  std::string text =
-      NumberText(PopCount(attackers)) + " enemy pieces trained on it";
   Bitboard weak = 0;
   for (const Claim& claim : claims) {
     if (claim.kind == ClaimKind::kControl) weak |= claim.squares.ToSet();
   }
-  if (weak != 0) {
-    text += ", " + SquaresText(weak) + " guarded by the king alone";
-  }
-  return text;
+  return Say("king.attackers", PopCount(attackers), Squares{weak});
 }
 
 }  // namespace
 
-std::string EntryPhrase(const Facts& facts, const Entry& entry,
-                        const Claim* ledger_claims) {
+Message PassedPawns(bool guarded, Bitboard pawns, Squares blockade) {
+  return Say("pawns.passed", Squares{pawns}, guarded, blockade);
+}
+
+Message UsefulSquares(int count) {
+  return count == 0 ? Say("squares.none") : Say("squares.useful", count);
+}
+
+Message EntryPhrase(const Facts& facts, const Entry& entry,
+                    const Claim* ledger_claims) {
   const EntryClaims claims(entry, ledger_claims);
+  const Squares squares{entry.squares};
   switch (entry.term) {
     case TermId::kMaterial:
       return Material(claims);
     // The side may have none of the pieces: the others' are then worth less.
     case TermId::kKnightPawns:
-      return claims.Find(ClaimKind::kMaterial)->count > 0
-                 ? "knights gain more from the own pawns"
-                 : "the enemy knights have few pawns to lean on";
+      return Say(claims.Find(ClaimKind::kMaterial)->count > 0
+                     ? "knights.gain"
+                     : "knights.enemy");
     case TermId::kRookPawns:
-      return claims.Find(ClaimKind::kMaterial)->count > 0
-                 ? "rooks are less hemmed in by own pawns"
-                 : "the enemy rooks are hemmed in by many pawns";
+      return Say(claims.Find(ClaimKind::kMaterial)->count > 0 ? "rooks.gain"
+                                                              : "rooks.enemy");
     case TermId::kSecondRook:
-      return "a second rook, which adds less than the first";
+      return Say("rook.second");
     case TermId::kBishopPair:
-      return "the bishop pair";
+      return Say("bishop_pair");
     case TermId::kDoubledPawns:
       return Doubled(facts, entry, claims);
     case TermId::kIsolatedPawn:
-      return "an isolated pawn on " + SquaresText(entry.squares);
+      return Say("pawns.isolated", squares);
     case TermId::kBackwardPawn:
       return Backward(entry, claims);
     case TermId::kPassedPawn:
@@ -202,20 +186,18 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return Scope(facts, entry, claims);
     case TermId::kKnightSquareTaken: {
       const Claim* taken = claims.Find(ClaimKind::kSquareTaken);
-      return "the pawn on " + ToString(taken->squares[0]) +
-             " takes the best square of the knight on " +
-             ToString(taken->others[0]);
+      return Say("square_taken", taken->squares[0], taken->others[0]);
     }
     case TermId::kShelter: {
       const Claim* shelter = claims.Find(ClaimKind::kShelter);
       const Bitboard with_pawn = FillFiles(shelter->squares.ToSet());
       const Bitboard king = Bit(facts.position().King(entry.side));
       const Bitboard files = FillFiles(king | Neighbours(king));
-      return "no sheltering pawn on the " + FilesText(files & ~with_pawn);
+      return Say("king.shelter", Files{files & ~with_pawn});
     }
     case TermId::kFlankPawnMoved: {
       const Claim* moved = claims.Find(ClaimKind::kFlankPawnMoved);
-      return "the pawn gone from " + ToString(moved->squares[1]);
+      return Say("king.pawn_gone", moved->squares[1]);
     }
     case TermId::kDiagonalToKing:
       return DiagonalToKing(claims);
@@ -223,118 +205,107 @@ std::string EntryPhrase(const Facts& facts, const Entry& entry,
       return FileToKing(facts, entry, claims);
     case TermId::kSpace: {
       const Claim* space = claims.Find(ClaimKind::kSpace);
-      return std::to_string(space->count) + " safe squares behind the pawns, " +
-             std::to_string(space->other_count) + " for the opponent";
+      return Say("space", space->count, space->other_count);
     }
     case TermId::kTempo:
-      return "the move";
+      return Say("move");
     case TermId::kHangingPawns:
-      return "hanging pawns on " + SquaresText(entry.squares);
+      return Say("pawns.hanging", squares);
     case TermId::kChainBase:
-      return "a chain base on " + SquaresText(entry.squares) + " that " +
-             BreakText(*claims.Find(ClaimKind::kLeverMove)) + " can attack";
+      return Say("chain_base", squares,
+                 BreakText(*claims.Find(ClaimKind::kLeverMove)));
     case TermId::kPawnIslands: {
       const Claim* islands = claims.Find(ClaimKind::kIslands);
-      return NumberText(islands->count) + " pawn islands against " +
-             NumberText(islands->other_count);
+      return Say("islands", islands->count, islands->other_count);
     }
     case TermId::kCandidate:
-      return "a candidate passed pawn on " + SquaresText(entry.squares);
+      return Say("candidate", squares);
     case TermId::kWingMajority: {
       const Claim* majority = claims.Find(ClaimKind::kMajority);
-      return "a " + std::string(WingText(entry.squares)) + " majority (" +
-             NumberText(majority->count) + " to " +
-             NumberText(majority->other_count) + ")";
+      return Say("majority", OnQueenside(entry.squares), majority->count,
+                 majority->other_count);
     }
     case TermId::kHole:
-      return "a hole on " + SquaresText(entry.squares);
+      return Say("holes", squares);
     case TermId::kOutpost:
       return Outpost(facts, entry, claims);
     case TermId::kOutpostInReach:
       return OutpostInReach(facts, claims);
     case TermId::kBadBishop: {
       const Claim* bad = claims.Find(ClaimKind::kBadBishop);
-      return "a bad bishop on " + ToString(bad->squares[0]) +
-             " (fixed pawns on " + SquaresText(bad->others.ToSet()) + ")";
+      return Say("bad_bishop", bad->squares[0], Squares{bad->others.ToSet()});
     }
     case TermId::kKnightForBishop:
       return KnightForBishop(claims);
     case TermId::kKnightOnRim:
-      return "a knight on the rim on " + SquaresText(entry.squares);
+      return Say("knight_on_rim", squares);
     case TermId::kRookOnFile:
-      return "a rook on the " +
-             std::string(claims.Has(ClaimKind::kOpenFile) ? "open "
-                                                          : "half-open ") +
-             FilesText(entry.squares) + " (" + SquaresText(entry.squares) + ")";
+      return Say("rook.on_file", claims.Has(ClaimKind::kOpenFile),
+                 Files{entry.squares}, squares);
     case TermId::kSeventhRank:
-      return "a rook on the seventh rank (" + SquaresText(entry.squares) + ")";
+      return Say("rook.seventh", squares);
     case TermId::kDoubledRooks:
-      return "doubled rooks on the " + FilesText(entry.squares);
+      return Say("rooks.doubled", Files{entry.squares});
     case TermId::kRookBehindPasser: {
       const Claim* behind = claims.Find(ClaimKind::kRookBehind);
-      return "a rook on " + ToString(behind->squares[0]) +
-             " behind the passed pawn on " + ToString(behind->others[0]);
+      return Say("rook.behind", behind->squares[0], behind->others[0]);
     }
     case TermId::kHanging:
       return Hanging(facts, entry, claims);
     case TermId::kLoosePiece:
-      return "a loose " + PieceOn(facts, entry.squares);
+      return PieceOn("loose", facts, entry.squares);
     case TermId::kPinned: {
-      const Claim* pin = claims.Find(ClaimKind::kPinned);
-      return "a pinned " + PieceOn(facts, entry.squares) + " (by the " +
-             PieceOn(facts, Bit(pin->others[0])) + ")";
+      const Square by = claims.Find(ClaimKind::kPinned)->others[0];
+      return Say("pinned", facts.position().At(First(entry.squares)).kind(),
+                 squares, Unit(facts.position().At(by).kind(), by));
     }
     case TermId::kTrapped:
-      return "a trapped " + PieceOn(facts, entry.squares);
+      return PieceOn("trapped", facts, entry.squares);
     case TermId::kKingAttackers:
       return KingAttackersText(facts, entry, claims);
     case TermId::kUncastled:
-      return "the king not castled";
+      return Say("king.uncastled");
     case TermId::kKingAhead:
-      return "the king ahead of its first rank";
+      return Say("king.ahead");
     case TermId::kKingActivity: {
       const Claim* distance = claims.Find(ClaimKind::kKingDistance);
-      return "the king on " + ToString(distance->squares[0]) +
-             " nearer to the centre";
+      return Say("king.nearer", distance->squares[0]);
     }
     case TermId::kCentreControl:
-      return "more control of the centre";
+      return Say("centre.control");
     case TermId::kUndeveloped: {
       const Claim* home = claims.Find(ClaimKind::kUndeveloped);
-      return (home->count == 1 ? "a minor piece at home on "
-                               : "minor pieces at home on ") +
-             SquaresText(home->squares.ToSet());
+      return Say("undeveloped", home->count, Squares{home->squares.ToSet()});
     }
     case TermId::kEarlyQueen: {
       const Claim* queen = claims.Find(ClaimKind::kEarlyQueen);
-      return "a queen out early on " + ToString(queen->squares[0]) + " (" +
-             NumberText(queen->count) + " can chase it)";
+      return Say("early_queen", queen->squares[0], queen->count);
     }
     case TermId::kExactResult:
-      return "the exact result";
+      return Say("ending.exact");
     case TermId::kLoneKing:
-      return "a lone king to mate";
+      return Say("ending.lone_king");
     case TermId::kLucena:
-      return "Lucena's position";
+      return Say("ending.lucena");
     case TermId::kHeldQueen:
-      return "a pawn that holds the queen";
+      return Say("ending.held_queen");
     case TermId::kHeldRookEnding:
-      return claims.Has(ClaimKind::kPhilidor) ? "Philidor's defence"
-                                              : "Vancura's defence";
+      return Say(claims.Has(ClaimKind::kPhilidor) ? "ending.philidor"
+                                                  : "ending.vancura");
     case TermId::kWrongBishop:
-      return "a bishop that does not control the corner";
+      return Say("ending.wrong_bishop");
     case TermId::kOppositeBishops:
-      return "bishops of opposite colours";
+      return Say("ending.opposite_bishops");
     case TermId::kRookEnding:
-      return "a rook ending, hard to win";
+      return Say("ending.rooks");
     case TermId::kTooLittleToWin:
-      return "too little left to win with";
+      return Say("ending.too_little");
     case TermId::kBlockedPosition:
-      return "everything is blocked";
+      return Say("ending.blocked");
     case TermId::kDeadPosition:
-      return "nobody can mate with what is left";
+      return Say("ending.dead");
   }
-  return std::string(Info(entry.term).title);
+  return {};
 }
 
 }  // namespace assay

@@ -2,8 +2,7 @@
 #ifndef ASSAY_EXPLAIN_ENTRY_TEXT_H_
 #define ASSAY_EXPLAIN_ENTRY_TEXT_H_
 
-#include <string>
-
+#include "assay/explain/message.h"
 #include "assay/facts/facts.h"
 #include "assay/terms/ledger.h"
 
@@ -11,8 +10,14 @@ namespace assay {
 
 // A noun phrase without its owner: "doubled, isolated pawns on c3 and c4",
 // "the open diagonal e1 to h4". `claims` are the ledger's.
-std::string EntryPhrase(const Facts& facts, const Entry& entry,
-                        const Claim* claims);
+Message EntryPhrase(const Facts& facts, const Entry& entry,
+                    const Claim* claims);
+
+// "a protected passed pawn on e5, blocked on e6", "passed pawns on a5 and b4".
+Message PassedPawns(bool guarded, Bitboard pawns, Squares blockade);
+
+// "two useful squares".
+Message UsefulSquares(int count);
 
 }  // namespace assay
 

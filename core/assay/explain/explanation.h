@@ -1,8 +1,8 @@
 // An explanation: what a reader, a client or a handout is given.
 //
 // The fields are those of the public contract (proto/assay/v1); scores are
-// centipawns from White's point of view. Texts are English sentences; each
-// stands on the claims that its refs point to.
+// centipawns from White's point of view. Each text stands on the claims that
+// its refs point to, and is the message beside it, put into words.
 #ifndef ASSAY_EXPLAIN_EXPLANATION_H_
 #define ASSAY_EXPLAIN_EXPLANATION_H_
 
@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "assay/explain/claim_table.h"
+#include "assay/explain/message.h"
 #include "assay/explain/plan_text.h"
 #include "assay/explain/topic.h"
 #include "assay/facts/facts.h"
@@ -24,6 +25,7 @@ struct Verdict {
   int nag = 0;                  // 10 to 21, PGN standard of 1994
   std::optional<Side> favours;  // nobody: balanced
   std::string text;
+  Message said;
   bool over = false;   // mate, stalemate or a dead position
   bool quiet = false;  // static and proved scores within 60 cp; false unproved
   ClaimRefs claims;
@@ -32,16 +34,18 @@ struct Verdict {
 // A ledger entry in words.
 struct ExplainedEntry {
   Entry entry;
-  std::string phrase;  // without its owner: "an isolated pawn on d4"
-  std::string text;    // "White: an isolated pawn on d4"
+  Message phrase;    // without its owner: "an isolated pawn on d4"
+  std::string text;  // "White: an isolated pawn on d4"
+  Message said;
   ClaimRefs claims;
 };
 
 // Entries about one thing, and what they come to.
 struct Reason {
   Topic topic = Topic::kMaterial;
-  std::string text;         // a sentence with squares
-  std::string phrase;       // what the side that it favours has: "more space"
+  std::string text;  // a sentence with squares
+  Message said;
+  Message phrase;           // what the side that it favours has: "more space"
   bool adds_detail = true;  // the sentence says more than the phrase
   bool drawish = false;     // takes back a surplus that cannot be used
   Centipawns value_cp = 0;
@@ -56,6 +60,7 @@ struct Caution {
   std::string kind;    // "check", "hanging", ...
   bool leads = false;  // grave enough to open the summary
   std::string text;
+  Message said;
   ClaimRefs claims;
   std::optional<Proof> proof;  // the line and score that bear it out
 };
@@ -67,6 +72,7 @@ struct Temptation {
   // Against the best move, positive; 0 where it costs mate: proof.mate_in.
   Centipawns loss_cp = 0;
   std::string text;
+  Message said;
   ClaimRefs claims;
   Proof proof;  // its line has the move first
 };
@@ -78,6 +84,7 @@ struct Threat {
   // For the threatening side, by exchange values; 0 where it mates.
   Centipawns gain_cp = 0;
   std::string text;
+  Message said;
   ClaimRefs claims;
 };
 
@@ -86,6 +93,7 @@ struct Advice {
   Move move;
   std::optional<std::uint32_t> plan;  // that it serves: index of the plans
   std::string text;
+  Message said;
   ClaimRefs claims;
 };
 
@@ -93,8 +101,10 @@ struct Structure {
   Centre centre = Centre::kUnresolved;
   // "isolated queen's pawn (White)"; empty where it has no name.
   std::string name;
+  Message name_said;
   // On the structure where it has a name; the last is on the centre.
   std::vector<std::string> notes;
+  std::vector<Message> notes_said;
   ClaimRefs claims;
 };
 
@@ -114,6 +124,7 @@ struct Explanation {
   std::vector<Threat> threats;          // at most one a side
   std::optional<Advice> advice;
   std::string summary;
+  Message summary_said;
   ClaimRefs summary_claims;
   std::vector<Claim> claims;
 };

@@ -2,10 +2,10 @@
 #ifndef ASSAY_EXPLAIN_GROUP_H_
 #define ASSAY_EXPLAIN_GROUP_H_
 
-#include <string>
 #include <vector>
 
 #include "assay/explain/explanation.h"
+#include "assay/explain/message.h"
 #include "assay/explain/topic.h"
 #include "assay/facts/facts.h"
 
@@ -29,14 +29,15 @@ struct Group {
 };
 
 // What the side that the group favours has, as an object of "has".
-std::string PhraseOf(Topic topic, const Group& group);
+Message PhraseOf(Topic topic, const Group& group);
 
 // The group as a sentence, with squares.
-std::string SentenceOf(Topic topic, const Group& group);
+Message SentenceOf(Topic topic, const Group& group);
 
-// The same for Topic::kEnding (ending_sentences.cc).
-std::string EndingPhrase(const Group& group);
-std::string EndingSentence(const Group& group);
+// For Topic::kEnding (ending_sentences.cc); a clause may be of several
+// sentences but for the last full stop.
+Message EndingPhrase(const Group& group);
+Message EndingClause(const Group& group);
 
 }  // namespace assay
 

@@ -3,7 +3,6 @@
 #include "assay/explain/account.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/win_text.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -13,10 +12,8 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
   const Plan& plan = told.plan;
   const std::vector<Move>& line = plan.if_ignored.line;
   if (line.empty()) return;
-  const std::string side = Name(plan.side);
-  const std::string if_develops =
-      "If " + std::string(Name(Other(plan.side))) + " just develops, ";
-  std::string text;
+  const Side other = Other(plan.side);
+  Message clause;
   ClaimRefs refs;
   if (plan.if_ignored.material > 0) {
     int moves = 0;
@@ -24,19 +21,19 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
     for (std::size_t i = 0; i < line.size(); ++i, turn = Other(turn)) {
       if (turn == plan.side) ++moves;
     }
-    text = side + " wins " + GainText(plan.if_ignored.material) + " in " +
-           NumberText(moves) + (moves == 1 ? " move: " : " moves: ") +
-           LineText(position, line) + ".";
+    clause =
+        Say("if_ignored.wins", other, plan.side,
+            GainOf(plan.if_ignored.material), moves, LineText(position, line));
   } else {
     const auto change =
         FindChange(position, before, plan.side, line, weights, table);
     if (!change.has_value()) return;
-    text = side + " gets " + change->phrase + ": " + LineText(position, line) +
-           ".";
+    clause = Say("if_ignored.gets", other, plan.side, change->phrase,
+                 LineText(position, line));
     refs = change->claims;
   }
   told.ignored_line = line;
-  told.ignored_text = if_develops + text;
+  told.ignored_said = Sentence(clause);
   told.ignored_claims = refs;
   table.Add(LineClaim(position, plan.side, line), told.ignored_claims);
 }

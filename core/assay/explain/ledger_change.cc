@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <map>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/change_text.h"
 #include "assay/explain/entry_text.h"
 #include "assay/facts/claim_lists.h"
@@ -86,15 +87,15 @@ std::vector<LedgerChange> DiffLedgers(const Pairing& pairing,
     ChangeGroup& group = GroupOf(pairing, entry, groups);
     group.change_cp -= entry.value_cp;
     group.gone.push_back(
-        {&entry, EntryPhrase(pairing.before.facts, entry,
-                             pairing.before.ledger.claims.data())});
+        {&entry, English(EntryPhrase(pairing.before.facts, entry,
+                                     pairing.before.ledger.claims.data()))});
   }
   for (const Entry& entry : pairing.after.ledger.entries) {
     ChangeGroup& group = GroupOf(pairing, entry, groups);
     group.change_cp += entry.value_cp;
     group.added.push_back(
-        {&entry, EntryPhrase(pairing.after.facts, entry,
-                             pairing.after.ledger.claims.data())});
+        {&entry, English(EntryPhrase(pairing.after.facts, entry,
+                                     pairing.after.ledger.claims.data()))});
   }
   const std::vector<Claim> all_before = AllClaims(pairing.before.facts);
   const std::vector<Claim> all_after = AllClaims(pairing.after.facts);

@@ -43,6 +43,21 @@ std::string UnitsText(const Position& position, Bitboard squares) {
   return Join(units);
 }
 
+Message UnitOn(const Position& position, Square square) {
+  return Unit(position.At(square).kind(), square);
+}
+
+Message UnitsOn(const Position& position, Bitboard squares) {
+  std::vector<Message> units;
+  const Bitboard kings = squares & position.Pieces(PieceKind::kKing);
+  for (const Bitboard part : {squares & ~kings, kings}) {
+    for (const Square square : Each(part)) {
+      units.push_back(UnitOn(position, square));
+    }
+  }
+  return And(std::move(units));
+}
+
 std::vector<Move> SettledPart(const Position& position,
                               const std::vector<Move>& line, std::size_t least,
                               std::size_t most) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "assay/explain/message.h"
 #include "assay/rules/position.h"
 
 namespace assay {
@@ -17,6 +18,10 @@ std::string LineText(const Position& position, const std::vector<Move>& line);
 
 // "the knight on d5": what stands on the square.
 std::string UnitText(const Position& position, Square square);
+
+// The same as messages (of several, the king last).
+Message UnitOn(const Position& position, Square square);
+Message UnitsOn(const Position& position, Bitboard squares);
 
 // "the knight on d5 and the king on e8": what stands on the squares, the king
 // last.

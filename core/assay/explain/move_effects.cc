@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/deed.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/words.h"
@@ -431,7 +432,7 @@ class Effects {
     ClaimTable deeds;
     ClaimRefs refs;
     const std::string deed =
-        DeedOf(before_.position(), view_.line, deeds, refs);
+        English(DeedOf(before_.position(), view_.line, deeds, refs));
     if (deed.empty()) return;
     Found& found = Say(200, Bit(move_.to()), "The move " + deed + ".", deed);
     found.claims = deeds.claims();

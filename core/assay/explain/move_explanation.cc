@@ -12,6 +12,7 @@
 #include "assay/explain/standing_text.h"
 #include "assay/explain/verdict.h"
 #include "assay/explain/win_text.h"
+#include "assay/explain/wording.h"
 #include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/rules/movegen.h"
@@ -164,13 +165,14 @@ class MoveTeller {
     reply.side = Other(side_);
     reply.line.assign(win->line.begin() + 1, win->line.end());
     if (win->mates()) {
-      reply.text = std::string(Name(reply.side)) + " mates: " + text.line + ".";
+      reply.said = Sentence(Say("threat.mates", reply.side, text.line));
     } else {
       reply.line.resize(std::max<std::size_t>(win->spoils->shown_plies, 2) - 1);
       reply.gain_cp = win->spoils->gain;
-      reply.text = std::string(Name(reply.side)) + " wins " + text.what +
-                   text.Evidence() + ".";
+      reply.said =
+          Sentence(Say("threat.wins", reply.side, text.what, text.Evidence()));
     }
+    reply.text = English(reply.said);
     reply.claims = text.claims;
     told_.reply_to_fear = std::move(reply);
   }
@@ -183,13 +185,14 @@ class MoveTeller {
       ClaimTable claims;
       const ToldPlan begun =
           TellPlan(before_.facts, changes.begun.front(), claims);
-      begins_ = begun.begins;
+      begins_ = English(begun.begins);
       for (const std::uint32_t ref : begun.claims) {
         table_.Add(claims.claims()[ref], begins_claims_);
       }
     }
     for (const Plan& plan : changes.stops) {
       told_.stops.push_back(TellPlan(before_.facts, plan, table_));
+      PutIntoWords(Catalogue::English(), told_.stops.back());
     }
     const std::vector<Move> line{told_.move};
     const auto tell = [&](const std::vector<Plan>& plans,
@@ -197,6 +200,7 @@ class MoveTeller {
       for (const Plan& plan : plans) {
         ClaimTable after;
         ToldPlan told = TellPlan(after_.facts, plan, after);
+        PutIntoWords(Catalogue::English(), told);
         ClaimShift{told_.position, line, after, table_}.Apply(told);
         list.push_back(std::move(told));
       }
@@ -354,7 +358,7 @@ class MoveTeller {
           FindVerdict(after_.facts, told_.score_after_cp, {}, {}, after);
       const std::vector<Move> line{told_.move};
       const ClaimShift shift{told_.position, line, after, table_};
-      return AddSentence(verdict.text, shift(verdict.claims));
+      return AddSentence(English(verdict.said), shift(verdict.claims));
     }
     const Standpoint before = proof_before_.has_value()
                                   ? StandpointOf(*proof_before_)

@@ -4,8 +4,6 @@
 
 #include <vector>
 
-#include "assay/explain/words.h"
-
 namespace assay {
 namespace {
 
@@ -16,26 +14,18 @@ constexpr int kMuchRoom = 3;
 // More pieces than this are counted, not listed.
 constexpr int kMostUnits = 2;
 
-// "once", "twice", "three times".
-std::string TimesText(int count) {
-  if (count == 1) return "once";
-  return count == 2 ? "twice" : NumberText(count) + " times";
-}
-
 class Reasoner {
  public:
   Reasoner(const Facts& facts, const Plan& plan)
       : position_(facts.position()), plan_(plan) {}
 
-  std::string Text() {
+  Message Clauses() {
     for (const Claim& claim : plan_.claims) {
       if (clauses_.size() == kMostClauses) break;
-      const std::string clause = Clause(claim);
-      if (!clause.empty()) clauses_.push_back(clause);
+      Message clause = Clause(claim);
+      if (!clause.empty()) clauses_.push_back(std::move(clause));
     }
-    if (clauses_.empty()) return "";
-    return clauses_.size() == 1 ? clauses_[0]
-                                : clauses_[0] + ", and " + clauses_[1];
+    return List("list.clauses", std::move(clauses_));
   }
 
  private:
@@ -44,122 +34,124 @@ class Reasoner {
     return !plan_.targets.empty() && plan_.targets[0] == square;
   }
 
-  std::string Unit(Square square) const {
-    const Piece piece = position_.At(square);
-    return std::string("the ") + Name(piece.kind()) + " on " + ToString(square);
+  Message UnitOn(Square square) const {
+    return Unit(position_.At(square).kind(), square);
   }
 
   // "it" for the plan's target.
-  std::string It(Square square) const {
-    return IsTarget(square) && clauses_.empty() ? "it" : Unit(square);
+  Message It(Square square) const {
+    return IsTarget(square) && clauses_.empty()
+               ? Say("it", position_.At(square).kind())
+               : UnitOn(square);
   }
 
-  std::string OnHalfOpenFile(Square square) const {
+  // The half-open file that the square is on; none where it is on none.
+  Files HalfOpenFile(Square square) const {
     for (const Claim& claim : plan_.claims) {
       if (claim.kind == ClaimKind::kHalfOpenFile &&
           FileOf(claim.squares[0]) == FileOf(square)) {
-        return " on the half-open " + FilesText(FileMask(FileOf(square)));
+        return Files{Bit(square)};
       }
     }
-    return "";
+    return {};
   }
 
-  std::string SiegeCount(const Claim& claim) const {
-    return "within " + MovesText(claim.tempi) + " it can be attacked " +
-           TimesText(claim.count) + " and defended " +
-           (claim.other_count == 0 ? "not at all"
-                                   : TimesText(claim.other_count));
+  Message Majority(const Claim& claim) const {
+    return claim.side == plan_.side
+               ? Say("reason.majority", claim.count, claim.other_count)
+               : Say("reason.minority", claim.other_count, claim.count);
   }
 
-  std::string Majority(const Claim& claim) const {
-    const std::string counts =
-        NumberText(claim.count) + " against " + NumberText(claim.other_count);
-    if (claim.side == plan_.side) return "it is " + counts + " on that wing";
-    return "fewer pawns go against more, " + NumberText(claim.other_count) +
-           " against " + NumberText(claim.count) + ", to leave a weak one";
-  }
-
-  std::string CentreThen(const Claim& claim) const {
+  Message CentreThen(const Claim& claim) const {
     switch (claim.kind) {
       case ClaimKind::kCentreClosed:
-        return "that closes the centre";
+        return Say("reason.closes_centre");
       case ClaimKind::kCentreOpen:
-        return "that opens the centre";
+        return Say("reason.opens_centre");
       case ClaimKind::kCentreFixed:
-        return "that fixes the centre pawns";
+        return Say("reason.fixes_centre");
       default:
-        return "";
+        return {};
     }
   }
 
-  std::string CentreNow(const Claim& claim) const {
+  Message CentreNow(const Claim& claim) const {
     const bool on_the_wing = plan_.kind == PlanKind::kKingAttack ||
                              plan_.kind == PlanKind::kExpansion ||
                              plan_.kind == PlanKind::kLever;
     if (claim.kind == ClaimKind::kCentreClosed && on_the_wing &&
         !Contains(Facts::kCentreFiles, plan_.moves.back().to())) {
-      return "with the centre closed, play goes to the wings";
+      return Say("reason.centre_closed");
     }
-    return "";
-  }
-
-  std::string LeverMove(const Claim& claim) const {
-    if (claim.others.empty()) return "";
-    return std::string("it hits the ") +
-           (claim.others.size() == 1 ? "pawn on " : "pawns on ") +
-           SquaresText(claim.others.ToSet());
+    return {};
   }
 
   // An own weak pawn speaks for the break that makes it go.
-  std::string Weak(const Claim& claim, const std::string& what) const {
+  Message Weak(const Claim& claim, const Message& what) const {
     const Square pawn = claim.squares[0];
     if (claim.side == plan_.side && plan_.kind == PlanKind::kLever) {
-      return "the " + what + " pawn on " + ToString(pawn) + " goes with it";
+      return Say("reason.weak_goes", what, pawn);
     }
-    return It(pawn) + " is " + what + OnHalfOpenFile(pawn);
+    return Say("reason.weak", It(pawn), what, HalfOpenFile(pawn));
   }
 
   // A file: of a rook's plan the point, of a break what comes of it.
-  std::string File(const Claim& claim, const std::string& how) const {
-    if (plan_.kind == PlanKind::kFile) return "it is " + how;
-    if (claim.line.empty()) return "";
-    return "the " + FilesText(FileMask(FileOf(claim.squares[0]))) +
-           " can become " + how;
+  Message File(const Claim& claim, bool open) const {
+    if (plan_.kind == PlanKind::kFile) return Say("reason.file", open);
+    if (claim.line.empty()) return {};
+    return Say("reason.file_opens", open, Files{Bit(claim.squares[0])});
   }
 
-  std::string Guards(const Claim& claim) const {
+  Message Guards(const Claim& claim) const {
     if (plan_.kind == PlanKind::kTrade) {
-      return It(plan_.targets[0]) + " guards " + ToString(claim.squares[0]);
+      return Say("reason.guards", It(plan_.targets[0]), claim.squares[0]);
     }
-    if (claim.line.empty() || plan_.kind == PlanKind::kRestrain) return "";
-    return ToString(claim.squares[0]) + " is then covered " +
-           TimesText(claim.count) + " against " +
-           (claim.other_count == 0 ? "nothing" : TimesText(claim.other_count));
+    if (claim.line.empty() || plan_.kind == PlanKind::kRestrain) return {};
+    return Say("reason.covered", claim.squares[0], Times(claim.count),
+               claim.other_count == 0 ? Say("times.nothing")
+                                      : Times(claim.other_count));
   }
 
-  std::string Clause(const Claim& claim) const {
+  // "once", "twice", "three times".
+  static Message Times(int count) {
+    if (count == 1) return Say("times.once");
+    return count == 2 ? Say("times.twice") : Say("times", count);
+  }
+
+  Message Undeveloped(const Claim& claim) const {
+    if (claim.count > kMostUnits) return Say("reason.many_home", claim.count);
+    std::vector<Message> units;
+    for (const Square square : claim.squares) units.push_back(UnitOn(square));
+    return Say("reason.at_home", And(std::move(units)), claim.count);
+  }
+
+  Message Clause(const Claim& claim) const {
     const Square first = claim.squares.empty() ? kNoSquare : claim.squares[0];
+    const Squares squares{claim.squares.ToSet()};
+    const bool own = claim.side == plan_.side;
     switch (claim.kind) {
       case ClaimKind::kIsolated:
-        return Weak(claim, "isolated");
+        return Weak(claim, Say("isolated"));
       case ClaimKind::kBackward:
-        return Weak(claim, "backward");
+        return Weak(claim, Say("backward"));
       case ClaimKind::kDoubled:
-        return "the pawns on " + SquaresText(claim.squares.ToSet()) +
-               " are doubled" +
-               (claim.side == plan_.side ? " and may be undone" : "");
+        return Say("reason.doubled", squares, own);
       case ClaimKind::kHangingPair:
-        return SquaresText(claim.squares.ToSet()) + " are hanging pawns";
+        return Say("reason.hanging_pair", squares);
       case ClaimKind::kChainBase:
-        return ToString(first) + " is the base of the chain";
+        return Say("reason.chain_base", first);
       case ClaimKind::kSiegeCount:
-        return SiegeCount(claim);
+        return Say("reason.siege", claim.tempi, Times(claim.count),
+                   claim.other_count == 0 ? Say("times.never")
+                                          : Times(claim.other_count));
       case ClaimKind::kOpenFile:
-        return File(claim, "open");
+        return File(claim, true);
       case ClaimKind::kHalfOpenFile:
-        return File(claim, "half-open");
+        return File(claim, false);
       case ClaimKind::kLeverMove:
-        return LeverMove(claim);
+        return claim.others.empty()
+                   ? Message()
+                   : Say("reason.hits", Squares{claim.others.ToSet()});
       case ClaimKind::kCentreClosed:
       case ClaimKind::kCentreOpen:
       case ClaimKind::kCentreFixed:
@@ -167,111 +159,89 @@ class Reasoner {
       case ClaimKind::kCentreMobile:
         return claim.line.empty() ? CentreNow(claim) : CentreThen(claim);
       case ClaimKind::kUndeveloped:
-        return claim.count > kMostUnits
-                   ? NumberText(claim.count) + " minor pieces are still at home"
-                   : Units(claim.squares) +
-                         (claim.count == 1 ? " is" : " are") + " still at home";
+        return Undeveloped(claim);
       case ClaimKind::kUncastled:
-        return (claim.side == plan_.side ? "the king on "
-                                         : "the enemy king on ") +
-               ToString(first) + " has not castled";
+        return Say("reason.uncastled", own, first);
       case ClaimKind::kKingAttackers:
-        return claim.count < 2 || claim.side == plan_.side
-                   ? ""
-                   : NumberText(claim.count) +
-                         " pieces then bear on the squares around it";
+        return claim.count < 2 || own
+                   ? Message()
+                   : Say("reason.king_attackers", claim.count);
       case ClaimKind::kFileToKing:
-        return "the " + FilesText(FileMask(FileOf(first))) +
-               " leads to the king";
+        return Say("reason.file_to_king", Files{Bit(first)});
       case ClaimKind::kDiagonalOpen:
-        return "the diagonal to the king is open";
+        return Say("reason.diagonal_open");
       case ClaimKind::kMajority:
         return Majority(claim);
       case ClaimKind::kCandidate:
-        return "the pawn on " + ToString(first) + " is the one to pass";
+        return Say("reason.candidate", first);
       case ClaimKind::kBlockade:
-        if (!clauses_.empty()) return "it then stands still";
+        if (!clauses_.empty()) return Say("reason.stands_still", Message());
         return claim.others.empty()
-                   ? ""
-                   : "the pawn on " + ToString(claim.others[0]) +
-                         " then stands still";
+                   ? Message()
+                   : Say("reason.stands_still",
+                         Unit(PieceKind::kPawn, claim.others[0]));
       case ClaimKind::kControl:
         return Guards(claim);
       case ClaimKind::kBishopPair:
-        if (claim.side == plan_.side) return "the two bishops want open lines";
-        return plan_.kind == PlanKind::kTrade ? "that breaks up the bishop pair"
-                                              : "";
+        if (own) return Say("reason.two_bishops");
+        return plan_.kind == PlanKind::kTrade ? Say("reason.breaks_pair")
+                                              : Message();
       case ClaimKind::kBadBishop:
-        return Unit(first) + " has " + NumberText(claim.count) +
-               " own fixed pawns of its colour in its way";
+        return Say("reason.bad_bishop", UnitOn(first), claim.count);
       case ClaimKind::kSpace:
         return Space(claim);
       case ClaimKind::kOutpostRoute:
-        return "no pawn can ever attack it there";
+        return Say("reason.outpost");
       case ClaimKind::kKnightRim:
-        return "on " + ToString(first) + " it stands on the rim";
+        return Say("reason.rim", first);
       case ClaimKind::kScope:
         return Scope(claim);
       case ClaimKind::kMaterial:
         return plan_.kind != PlanKind::kTrade ||
                        claim.count <= claim.other_count
-                   ? ""
-                   : std::string(Name(claim.side)) + " has " +
-                         CountText(claim.count - claim.other_count,
-                                   claim.piece) +
-                         " more, so each exchange brings the ending nearer";
+                   ? Message()
+                   : Say("reason.ahead", claim.side,
+                         Count(claim.count - claim.other_count, claim.piece));
       default:
-        return "";
+        return {};
     }
   }
 
-  std::string Units(const SquareList& squares) const {
-    std::vector<std::string> units;
-    for (const Square square : squares) units.push_back(Unit(square));
-    return Join(units);
-  }
-
-  std::string Space(const Claim& claim) const {
+  Message Space(const Claim& claim) const {
     if (plan_.kind == PlanKind::kLever) {
-      return std::string(Name(plan_.side)) + " has less room, " +
-             NumberText(claim.count) + " safe squares against " +
-             NumberText(claim.other_count);
+      return Say("reason.less_room", plan_.side, claim.count,
+                 claim.other_count);
     }
     if (plan_.kind == PlanKind::kTrade) {
-      return "it has " + NumberText(claim.count) +
-             " safe squares behind its "
-             "pawns against " +
-             NumberText(claim.other_count) + ", too few for all its pieces";
+      return Say("reason.cramped", claim.count, claim.other_count);
     }
-    if (claim.line.empty()) return "";
+    if (claim.line.empty()) return {};
     for (const Claim& now : plan_.claims) {
       if (now.kind == ClaimKind::kSpace && now.line.empty() &&
           now.side == claim.side && now.count + kMuchRoom <= claim.count) {
-        return "the safe squares behind the pawns grow from " +
-               std::to_string(now.count) + " to " + std::to_string(claim.count);
+        return Say("reason.space_grows", now.count, claim.count);
       }
     }
-    return "";
+    return {};
   }
 
-  std::string Scope(const Claim& claim) const {
+  Message Scope(const Claim& claim) const {
     if (plan_.kind != PlanKind::kRegroup || claim.count > 1 ||
         !claim.line.empty()) {
-      return "";
+      return {};
     }
-    return "on " + ToString(claim.squares[0]) + " it has " +
-           (claim.count == 0 ? "no useful square" : "one useful square");
+    return Say("reason.scope", claim.squares[0], claim.count);
   }
 
   const Position& position_;
   const Plan& plan_;
-  std::vector<std::string> clauses_;
+  std::vector<Message> clauses_;
 };
 
 }  // namespace
 
-std::string PlanReason(const Facts& facts, const Plan& plan) {
-  return Reasoner(facts, plan).Text();
+Message PlanReason(const Facts& facts, const Plan& plan) {
+  return Reasoner(facts, plan).Clauses();
 }
 
 }  // namespace assay

@@ -2,8 +2,7 @@
 #ifndef ASSAY_EXPLAIN_PLAN_REASON_H_
 #define ASSAY_EXPLAIN_PLAN_REASON_H_
 
-#include <string>
-
+#include "assay/explain/message.h"
 #include "assay/facts/facts.h"
 #include "assay/plans/plan.h"
 
@@ -13,7 +12,7 @@ namespace assay {
 // two defenders within three moves": one or two clauses, made from the claims
 // that the plan rests on, so that it says nothing that they do not; empty
 // where they say nothing to a reader. The facts are of the plan's position.
-std::string PlanReason(const Facts& facts, const Plan& plan);
+Message PlanReason(const Facts& facts, const Plan& plan);
 
 }  // namespace assay
 

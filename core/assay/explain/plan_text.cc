@@ -26,7 +26,7 @@ class Teller {
     told_.plan = plan_;
     TellSteps();
     TellPrevented();
-    told_.title = Title();
+    told_.title_said = Title();
     told_.begins = Begins();
     for (const Claim& claim : plan_.claims) table_.Add(claim, told_.claims);
     NoteNamedSquares();
@@ -34,18 +34,15 @@ class Teller {
     const Claim line = LineClaim(position_, plan_.side, told_.ignored_line);
     table_.Add(line, told_.claims);
     table_.Add(line, told_.ignored_claims);
-    told_.ignored_text =
-        "If " + std::string(Name(Other(plan_.side))) +
-        " only waits: " + LineText(position_, told_.ignored_line) + ".";
+    told_.ignored_said = Sentence(Say("plan.waits", Other(plan_.side),
+                                      LineText(position_, told_.ignored_line)));
     TellCounter();
-    const std::string reason = PlanReason(facts_, plan_);
-    const std::string standing = StandingText();
-    told_.text = std::string(Name(plan_.side)) + Predicate() +
-                 (plan_.taught == PawnStructure::kNone
-                      ? ""
-                      : ", a known plan in this structure") +
-                 (reason.empty() ? "." : ": " + reason + ".") +
-                 (standing.empty() ? "" : " " + standing + ".");
+    const Message clause =
+        Say("plan", plan_.side, Predicate(),
+            plan_.taught != PawnStructure::kNone, PlanReason(facts_, plan_));
+    const Message standing = StandingClause();
+    told_.said = Sentence(
+        standing.empty() ? clause : Say("plan.standing", clause, standing));
     return std::move(told_);
   }
 
@@ -57,9 +54,7 @@ class Teller {
   PieceKind MovedKind() const {
     return position_.At(plan_.moves.front().from()).kind();
   }
-  std::string Kind(Square square) const {
-    return Name(position_.At(square).kind());
-  }
+  PieceKind Kind(Square square) const { return position_.At(square).kind(); }
 
   void TellSteps() {
     Position at = position_;
@@ -71,7 +66,7 @@ class Teller {
       step.san = ToSan(at, move);
       ClaimTable scratch;
       ClaimRefs refs;
-      step.purpose = DeedOf(at, {move}, scratch, refs);
+      step.purpose_said = DeedOf(at, {move}, scratch, refs);
       const std::vector<Move> before =
           WithPasses(position_, plan_.side,
                      {plan_.moves.begin(),
@@ -143,54 +138,53 @@ class Teller {
     const bool journey =
         other.kind == PlanKind::kRegroup || other.kind == PlanKind::kKingWalk;
     const Square from = other.moves.front().from();
-    prevented_ = journey ? "the " + Kind(from) + "'s way to " +
-                               ToString(other.moves.back().to())
-                         : told.title;
+    prevented_ = journey ? Say("plan.way", Kind(from), other.moves.back().to())
+                         : told.title_said;
     Merge(told.claims, told_.claims);
   }
 
-  std::string TargetUnit() const {
-    return position_.At(Target()).empty() ? ToString(Target())
-                                          : UnitText(position_, Target());
+  Message TargetUnit() const {
+    const Square target = Target();
+    return position_.At(target).empty() ? Say("square", target)
+                                        : Unit(Kind(target), target);
   }
 
-  std::string Title() const {
+  Files GoalFile() const { return Files{Bit(Goal())}; }
+
+  Message Title() const {
+    const Square from = plan_.moves.front().from();
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return "a siege of " + TargetUnit();
+        return Say("plan.siege", TargetUnit());
       case PlanKind::kLever:
-        return "the break " + Point();
+        return Say("plan.lever", Point());
       case PlanKind::kExpansion:
-        return "the advance " + Point();
+        return Say("plan.expansion", Point());
       case PlanKind::kRegroup:
-        return IsBlockade() ? "a blockade on " + ToString(Target())
-                            : "the " + std::string(Name(MovedKind())) + " to " +
-                                  ToString(Goal());
+        return IsBlockade() ? Say("plan.blockade", Target())
+                            : Say("plan.regroup", MovedKind(), Goal());
       case PlanKind::kTrade:
-        return "the trade of the " + std::string(Name(MovedKind())) + " on " +
-               ToString(plan_.moves.front().from()) + " for " + TargetUnit();
+        return Say("plan.trade", Unit(MovedKind(), from), TargetUnit());
       case PlanKind::kMinorityAttack:
-        return "the minority attack";
+        return Say("plan.minority_attack");
       case PlanKind::kMajority:
-        return "the advance of the majority";
+        return Say("plan.majority");
       case PlanKind::kPasser:
-        return Blockades() ? "a blockade on " + ToString(Goal())
-                           : "the advance of the passed pawn";
+        return Blockades() ? Say("plan.blockade", Goal()) : Say("plan.passer");
       case PlanKind::kKingAttack:
-        return "an attack on the king";
+        return Say("plan.king_attack");
       case PlanKind::kKingWalk:
-        return "the king to " + ToString(Goal());
+        return Say("plan.regroup", PieceKind::kKing, Goal());
       case PlanKind::kDevelop:
-        return Castles() ? "castling" : "finishing development";
+        return Say(Castles() ? "plan.castling" : "plan.develop");
       case PlanKind::kFile:
-        return std::string("a rook on the ") +
-               FilesText(FileMask(FileOf(Goal())));
+        return Say("plan.file", GoalFile());
       case PlanKind::kRestrain:
-        return "holding up " + prevented_;
+        return Say("plan.restrain", prevented_);
       case PlanKind::kReshape:
-        return "changing the centre with " + Point();
+        return Say("plan.reshape", Point());
     }
-    return "";
+    return {};
   }
 
   // A passed pawn that pieces alone deal with is the enemy's.
@@ -219,117 +213,96 @@ class Teller {
     return NamedMove(plan_.side, told_.steps.back().san);
   }
 
-  // " prepares the break b4 with a3", " plays the break b4".
-  std::string NamedByItsPoint(const std::string& what) const {
-    if (told_.steps.size() == 1) return " plays " + what + Point();
-    return " prepares " + what + Point() + " with " +
-           Names(told_.steps.size() - 1);
-  }
-
-  std::string Predicate() const {
-    const std::string with = " with " + Names(told_.steps.size());
-    const std::string from = std::string(Name(MovedKind())) + " on " +
-                             ToString(plan_.moves.front().from());
+  // What the side does, with what moves: "prepares the break b4 with a3".
+  Message Predicate() const {
+    const std::size_t count = told_.steps.size();
+    const bool at_once = count == 1;
+    const Message with = Names(count);
+    const Message moved = Unit(MovedKind(), plan_.moves.front().from());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return " lays siege to " + TargetUnit() + with;
+        return Say("plan.sieges", TargetUnit(), with);
       case PlanKind::kLever:
-        return NamedByItsPoint("the break ");
+        return Say("plan.breaks", Point(), Names(count - 1));
       case PlanKind::kExpansion:
-        return " gains space" + with;
+        return Say("plan.expands", with);
       case PlanKind::kRegroup:
-        if (IsBlockade()) {
-          return " sets up a blockade on " + ToString(Target()) + with;
-        }
-        return " brings the " + from + " to " + ToString(Goal()) +
-               (told_.steps.size() == 1 ? "" : with);
+        if (IsBlockade()) return Say("plan.blockades", Target(), with);
+        return Say("plan.regroups", moved, Goal(), at_once ? Message() : with);
       case PlanKind::kTrade:
-        return " offers to trade the " + from + " for " + TargetUnit() + with;
+        return Say("plan.trades", moved, TargetUnit(), with);
       case PlanKind::kMinorityAttack:
-        return " starts the minority attack" + with;
+        return Say("plan.starts_minority_attack", with);
       case PlanKind::kMajority:
-        return " advances the majority" + with;
+        return Say("plan.advances_majority", with);
       case PlanKind::kPasser:
-        return (Blockades()
-                    ? " blockades the passed pawn from " + ToString(Goal())
-                    : " pushes the passed pawn") +
-               with;
+        return Blockades() ? Say("plan.blockades_passer", Goal(), with)
+                           : Say("plan.pushes_passer", with);
       case PlanKind::kKingAttack:
-        return " attacks the king on " +
-               ToString(position_.King(Other(plan_.side))) + with;
+        return Say("plan.attacks_king", position_.King(Other(plan_.side)),
+                   with);
       case PlanKind::kKingWalk:
-        return " walks the king to " + ToString(Goal()) +
-               (told_.steps.size() == 1 ? "" : with);
+        return Say("plan.walks_king", Goal(), at_once ? Message() : with);
       case PlanKind::kDevelop:
-        return Castles() ? " castles with " + Names(1) : " develops" + with;
+        return Say(Castles() ? "plan.castles" : "plan.develops", with);
       case PlanKind::kFile:
-        return std::string(" brings a rook to the ") +
-               FilesText(FileMask(FileOf(Goal()))) + with;
+        return Say("plan.takes_file", GoalFile(), with);
       case PlanKind::kRestrain:
-        return " stops " + prevented_ + with;
+        return Say("plan.restrains", prevented_, with);
       case PlanKind::kReshape:
-        return " changes the centre" + with;
+        return Say("plan.reshapes", with);
     }
-    return "";
+    return {};
   }
 
   // What the first move does for the plan.
-  std::string Begins() const {
+  Message Begins() const {
     const bool at_once = told_.steps.size() == 1;
-    const std::string piece = Name(MovedKind());
-    const std::string goal = ToString(Goal());
     switch (plan_.kind) {
       case PlanKind::kSiege:
-        return (at_once ? "lays siege to " : "begins the siege of ") +
-               TargetUnit();
+        return Say("begins.siege", at_once, TargetUnit());
       case PlanKind::kLever:
-        return at_once ? "is the break" : "prepares the break " + Point();
+        return Say("begins.lever", at_once, Point());
       case PlanKind::kExpansion:
-        return at_once ? "gains space" : "begins to gain space";
+        return Say("begins.expansion", at_once);
       case PlanKind::kRegroup:
-        return at_once ? "brings the " + piece + " to " + goal
-                       : "starts the " + piece + " on its way to " + goal;
+        return Say("begins.regroup", at_once, MovedKind(), Goal());
       case PlanKind::kTrade:
-        return "heads for the trade of the " + piece + " on " +
-               ToString(plan_.moves.front().from()) + " for " + TargetUnit();
+        return Say("begins.trade",
+                   Unit(MovedKind(), plan_.moves.front().from()), TargetUnit());
       case PlanKind::kMinorityAttack:
-        return "begins the minority attack";
+        return Say("begins.minority_attack");
       case PlanKind::kMajority:
-        return "sets the majority in motion";
+        return Say("begins.majority");
       case PlanKind::kPasser:
-        if (Blockades()) {
-          return at_once ? "blockades the passed pawn"
-                         : "heads for the blockade on " + goal;
-        }
-        return MovedKind() == PieceKind::kPawn ? "pushes the passed pawn"
-                                               : "helps the passed pawn on";
+        if (Blockades()) return Say("begins.blockade", at_once, Goal());
+        return Say("begins.passer", MovedKind() == PieceKind::kPawn);
       case PlanKind::kKingAttack:
-        return std::string(at_once ? "attacks" : "begins the attack on") +
-               " the king on " + ToString(position_.King(Other(plan_.side)));
+        return Say("begins.king_attack", at_once,
+                   position_.King(Other(plan_.side)));
       case PlanKind::kKingWalk:
-        return at_once ? "brings the king to " + goal
-                       : "starts the king on its way to " + goal;
-      case PlanKind::kDevelop:
-        return told_.steps[0].purpose.empty() ? "develops"
-                                              : told_.steps[0].purpose;
+        return Say("begins.regroup", at_once, PieceKind::kKing, Goal());
+      case PlanKind::kDevelop: {
+        const Message& purpose = told_.steps[0].purpose_said;
+        return purpose.empty() ? Say("begins.develop") : purpose;
+      }
       case PlanKind::kFile:
-        return (at_once ? "puts a rook on the " : "heads for the ") +
-               FilesText(FileMask(FileOf(Goal())));
+        return Say("begins.file", at_once, GoalFile());
       case PlanKind::kRestrain:
-        return "stops " + prevented_;
+        return Say("begins.restrain", prevented_);
       case PlanKind::kReshape:
-        return at_once ? "changes the centre" : "prepares " + Point();
+        return Say("begins.reshape", at_once, Point());
     }
-    return "";
+    return {};
   }
 
   // The first so many moves: "Na5, Ba6 and Rc8".
-  std::string Names(std::size_t count) const {
-    std::vector<std::string> names;
+  Message Names(std::size_t count) const {
+    std::vector<Message> names;
     for (std::size_t i = 0; i < count; ++i) {
-      names.push_back(NamedMove(plan_.side, told_.steps[i].san));
+      names.push_back(Moves(NamedMove(plan_.side, told_.steps[i].san)));
     }
-    return Join(names);
+    return And(std::move(names));
   }
 
   void TellCounter() {
@@ -338,12 +311,12 @@ class Teller {
     auto next = first + static_cast<std::ptrdiff_t>(plan_.counter_from);
     std::vector<Move> line = WithPasses(position_, plan_.side, {first, next});
     Position at = AfterLine(position_, line);
-    std::string sans;
+    std::vector<Message> answers;
     for (const Move move : plan_.counter) {
       if (at.side_to_move() == plan_.side) {
         // The plan goes on in between.
         const bool goes_on =
-            next != plan_.moves.end() && IsLegal(at, *next) && !sans.empty();
+            next != plan_.moves.end() && IsLegal(at, *next) && !answers.empty();
         line.push_back(goes_on ? *next++ : Move());
         at = at.AfterStep(line.back());
       }
@@ -352,50 +325,43 @@ class Teller {
       step.san = ToSan(at, move);
       line.push_back(move);
       at = at.After(move);
-      sans += (sans.empty() ? "" : " and ") +
-              NamedMove(Other(plan_.side), step.san);
+      answers.push_back(Moves(NamedMove(Other(plan_.side), step.san)));
       told_.counter.push_back(step);
     }
-    counter_sans_ = sans;
+    answers_ = List("list.each", std::move(answers));
     counter_line_ = LineText(position_, line);
-    told_.counter_text =
-        std::string(Name(Other(plan_.side))) + " answers " + sans + ".";
+    told_.counter_said =
+        Sentence(Say("plan.answers", Other(plan_.side), answers_));
     const Claim claim = LineClaim(position_, plan_.side, line);
     table_.Add(claim, told_.counter_claims);
     table_.Add(claim, told_.claims);
   }
 
   // What comes of it, in a sentence without its full stop.
-  std::string StandingText() {
-    const std::string other = Name(Other(plan_.side));
+  Message StandingClause() {
+    const Side other = Other(plan_.side);
     switch (plan_.standing) {
       case Standing::kInTime:
-        return counter_sans_.empty()
-                   ? ""
-                   : other + "'s best answer is " + counter_sans_;
+        return answers_.empty() ? Message()
+                                : Say("standing.in_time", other, answers_);
       case Standing::kSlow:
-        return other + " is faster" +
-               (counter_sans_.empty() ? "" : " with " + counter_sans_);
+        return Say("standing.slow", other, answers_);
       case Standing::kStopped:
-        if (plan_.gain <= 0) return "By itself it brings nothing";
-        return other + (counter_sans_.empty()
-                            ? " can stop it"
-                            : " stops it with " + counter_sans_);
+        return plan_.gain <= 0 ? Say("standing.nothing")
+                               : Say("standing.stopped", other, answers_);
       case Standing::kNeeds: {
         const Position own = position_.side_to_move() == plan_.side
                                  ? position_
                                  : position_.AfterPass();
-        told_.needs =
-            NamedMove(plan_.side, ToSan(own, plan_.needed)) + " first";
+        told_.needs_said =
+            Say("plan.needs", NamedMove(plan_.side, ToSan(own, plan_.needed)));
         table_.Add(LineClaim(position_, plan_.side,
                              WithPasses(position_, plan_.side, {plan_.needed})),
                    told_.claims);
-        return "It needs " + told_.needs +
-               (counter_sans_.empty() ? ""
-                                      : "; at once it fails: " + counter_line_);
+        return Say("standing.needs", told_.needs_said, counter_line_);
       }
     }
-    return "";
+    return {};
   }
 
   const Facts& facts_;
@@ -403,8 +369,8 @@ class Teller {
   const Plan& plan_;
   ClaimTable& table_;
   ToldPlan told_;
-  std::string counter_sans_;
-  std::string prevented_;
+  Message answers_;
+  Message prevented_;
   std::string counter_line_;
 };
 

@@ -20,10 +20,8 @@ Caution MateCaution(const Proved& proved, Side side, ClaimTable& table) {
   const WinText told = TellWin(proved.position, side, win, table);
   Caution caution;
   caution.kind = Name(told.motif);
-  caution.text =
-      (told.motif == Motif::kBackRankMate ? "There is a mate on the back rank: "
-                                          : "There is a mate: ") +
-      told.line + ".";
+  caution.said = Sentence(
+      Say("caution.mate", told.motif == Motif::kBackRankMate, told.line));
   caution.claims = told.claims;
   return caution;
 }
@@ -35,11 +33,8 @@ Caution WinCaution(const Proved& proved, Side side, const Win& win,
   Caution caution;
   caution.kind = Name(told.motif);
   const bool to_move = proved.position.side_to_move() == side;
-  caution.text =
-      std::string(Name(side)) + " wins " + told.what +
-      (to_move ? ""
-               : std::string(" whatever ") + Name(Other(side)) + " plays") +
-      told.Evidence() + ".";
+  caution.said = Sentence(Say(to_move ? "caution.wins" : "caution.wins_anyway",
+                              side, told.what, told.Evidence(), Other(side)));
   caution.claims = told.claims;
   return caution;
 }
@@ -49,15 +44,12 @@ Caution LineCaution(const Proved& proved, Side side,
                     const std::vector<Move>& line, ClaimTable& table) {
   Caution caution;
   caution.kind = Name(Motif::kNone);
-  caution.text = "Play is better for " + std::string(Name(side)) +
-                 " than counting says: " + LineText(proved.position, line);
   const auto change = FindChange(proved.position, proved.reasons, side, line,
                                  proved.weights, table);
-  if (change.has_value()) {
-    caution.text += " gives " + std::string(Name(side)) + " " + change->phrase;
-    Merge(change->claims, caution.claims);
-  }
-  caution.text += ".";
+  if (change.has_value()) Merge(change->claims, caution.claims);
+  caution.said =
+      Sentence(Say("caution.play", side, LineText(proved.position, line),
+                   change.has_value() ? change->phrase : Message()));
   table.Add(LineClaim(proved.position, proved.position.side_to_move(), line),
             caution.claims);
   return caution;

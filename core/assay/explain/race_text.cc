@@ -1,7 +1,6 @@
 #include "assay/explain/race_text.h"
 
 #include "assay/explain/line_text.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -15,13 +14,13 @@ class RaceTeller {
     for (const Side side : kSides) runner_[Index(side)] = Runner(side);
   }
 
-  std::string Tell(ClaimTable& table, ClaimRefs& refs) const {
-    std::string text = Sentence(table, refs);
-    if (text.empty()) return text;
+  Message Tell(ClaimTable& table, ClaimRefs& refs) const {
+    const Message said = Clause(table, refs);
+    if (said.empty()) return {};
     for (const ToldPlan* told : runner_) {
       if (told != nullptr) Merge(told->claims, refs);
     }
-    return text;
+    return Sentence(said);
   }
 
  private:
@@ -36,53 +35,49 @@ class RaceTeller {
     return nullptr;
   }
 
-  std::string Sentence(ClaimTable& table, ClaimRefs& refs) const {
+  Message Clause(ClaimTable& table, ClaimRefs& refs) const {
     const ToldPlan* white = runner_[0];
     const ToldPlan* black = runner_[1];
-    if (white == nullptr && black == nullptr) return "";
+    if (white == nullptr && black == nullptr) return {};
     if (race_.compensated.has_value()) return Compensation();
     if (race_.start == Start::kStopping) return Stopping(table, refs);
     if (white == nullptr || black == nullptr) {
       const ToldPlan& only = white == nullptr ? *black : *white;
-      return std::string(Name(only.plan.side)) +
-             " has the bigger plan: " + only.title + ".";
+      return Say("race.bigger", only.plan.side, only.title_said);
     }
-    if (!race_.faster.has_value()) return "";
+    if (!race_.faster.has_value()) return {};
     const ToldPlan& faster = *runner_[Index(*race_.faster)];
     const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
     // Where both take as long, the one to move is first.
     if (faster.plan.tempi() >= slower.plan.tempi()) {
-      return std::string(Name(faster.plan.side)) +
-             " comes first: " + faster.title + " against " + slower.title + ".";
+      return Say("race.first", faster.plan.side, faster.title_said,
+                 slower.title_said);
     }
-    return std::string(Name(faster.plan.side)) +
-           " is the quicker: " + MovesText(faster.plan.tempi()) + " for " +
-           faster.title + ", against " + NumberText(slower.plan.tempi()) +
-           " for " + slower.title + ".";
+    return Say("race.quicker", faster.plan.side, faster.plan.tempi(),
+               faster.title_said, slower.plan.tempi(), slower.title_said);
   }
 
-  std::string Compensation() const {
+  Message Compensation() const {
     const ToldPlan* told = runner_[Index(*race_.compensated)];
-    if (told == nullptr) return "";
-    return std::string(Name(*race_.compensated)) +
-           " has play for the material: " + told->title + " comes in time.";
+    if (told == nullptr) return {};
+    return Say("race.compensation", *race_.compensated, told->title_said);
   }
 
   // What the side to move starts with is no plan of its own.
-  std::string Stopping(ClaimTable& table, ClaimRefs& refs) const {
+  Message Stopping(ClaimTable& table, ClaimRefs& refs) const {
     const Side mover = position_.side_to_move();
     const ToldPlan* danger = runner_[Index(Other(mover))];
-    if (danger == nullptr || race_.first.is_null()) return "";
+    if (danger == nullptr || race_.first.is_null()) return {};
     for (const ToldPlan& told : plans_) {
       // Search may hold that the stop does not work.
       if (told.plan.side == mover && told.plan.moves.front() == race_.first &&
           told.plan.standing != Standing::kInTime) {
-        return "";
+        return {};
       }
     }
     table.Add(LineClaim(position_, mover, {race_.first}), refs);
-    return std::string(Name(mover)) + " has to reckon with " + danger->title +
-           ", which " + NumberedMove(position_, race_.first) + " stops.";
+    return Say("race.stopping", mover, danger->title_said,
+               NumberedMove(position_, race_.first));
   }
 
   const Race& race_;
@@ -93,9 +88,9 @@ class RaceTeller {
 
 }  // namespace
 
-std::string RaceText(const Race& race, const Position& position,
-                     const std::vector<ToldPlan>& plans, ClaimTable& table,
-                     ClaimRefs& refs) {
+Message RaceText(const Race& race, const Position& position,
+                 const std::vector<ToldPlan>& plans, ClaimTable& table,
+                 ClaimRefs& refs) {
   return RaceTeller(race, position, plans).Tell(table, refs);
 }
 

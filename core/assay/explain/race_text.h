@@ -13,9 +13,9 @@ namespace assay {
 // "White is the quicker: two moves for the minority attack, against four for an
 // attack on the king."; "" where no plan is worth racing. The plans are
 // the explanation's; adds what the sentence stands on.
-std::string RaceText(const Race& race, const Position& position,
-                     const std::vector<ToldPlan>& plans, ClaimTable& table,
-                     ClaimRefs& refs);
+Message RaceText(const Race& race, const Position& position,
+                 const std::vector<ToldPlan>& plans, ClaimTable& table,
+                 ClaimRefs& refs);
 
 }  // namespace assay
 

@@ -63,11 +63,11 @@ std::vector<Reason> FindReasons(const Facts& facts,
     reason.drawish =
         topic == Topic::kEnding && group.Good(group.favours()).empty();
     reason.phrase = PhraseOf(topic, group);
-    reason.text = SentenceOf(topic, group);
-    reason.adds_detail = topic != Topic::kMaterial && topic != Topic::kMove &&
-                         topic != Topic::kPawnNumbers &&
-                         reason.text != std::string(Name(group.favours())) +
-                                            " has " + reason.phrase + ".";
+    reason.said = SentenceOf(topic, group);
+    reason.adds_detail =
+        topic != Topic::kMaterial && topic != Topic::kMove &&
+        topic != Topic::kPawnNumbers &&
+        ClauseOf(reason.said) != Say("has", group.favours(), reason.phrase);
     if (topic == Topic::kKingSafety) {
       // The sentence says where the king stands; its entries need not.
       table.Add(MaterialClaim(facts, Other(group.favours()), PieceKind::kKing),

@@ -13,20 +13,19 @@ namespace {
 // How many details a sentence names on each side before it gets dull.
 constexpr std::size_t kMostDetails = 3;
 
-std::vector<std::string> Phrases(
-    const std::vector<const ExplainedEntry*>& entries) {
-  std::vector<std::string> phrases;
+Message Phrases(const std::vector<const ExplainedEntry*>& entries) {
+  std::vector<Message> phrases;
   for (const ExplainedEntry* entry : entries) {
     if (phrases.size() == kMostDetails) break;
     phrases.push_back(entry->phrase);
   }
-  return phrases;
+  return And(std::move(phrases));
 }
 
 // --- material ---
 
 struct Surplus {
-  std::vector<std::string> texts;  // heaviest kind first
+  std::vector<Message> counts;  // heaviest kind first
   int pieces[kPieceKinds] = {};
 
   bool IsOnly(PieceKind kind) const {
@@ -52,34 +51,34 @@ Surplus SurplusOf(const Group& group, Side side) {
   for (int kind = kPieceKinds - 1; kind >= 0; --kind) {
     const int count = surplus.pieces[kind];
     if (count > 0) {
-      surplus.texts.push_back(CountText(count, static_cast<PieceKind>(kind)));
+      surplus.counts.push_back(Count(count, static_cast<PieceKind>(kind)));
     }
   }
   return surplus;
 }
 
-std::string MaterialPhrase(const Group& group) {
+Message MaterialPhrase(const Group& group) {
   const Surplus own = SurplusOf(group, group.favours());
   const Surplus other = SurplusOf(group, Other(group.favours()));
-  if (own.texts.empty()) return "the better of the material";
-  if (other.texts.empty()) {
-    return own.IsOnly(PieceKind::kPawn) ? "an extra pawn"
-                                        : Join(own.texts) + " more";
+  if (own.counts.empty()) return Say("material.better");
+  if (other.counts.empty()) {
+    return own.IsOnly(PieceKind::kPawn) ? Say("material.pawn")
+                                        : Say("more", And(own.counts));
   }
-  return Join(own.texts) + " for " + Join(other.texts);
+  return Say("for", And(own.counts), And(other.counts));
 }
 
-std::string MaterialSentence(const Group& group) {
-  const std::string name = Name(group.favours());
-  const Surplus own = SurplusOf(group, group.favours());
-  const Surplus other = SurplusOf(group, Other(group.favours()));
-  if (!own.texts.empty() && other.texts.empty()) {
-    return name + " is " + Join(own.texts) + " up.";
+Message MaterialSentence(const Group& group) {
+  const Side side = group.favours();
+  const Surplus own = SurplusOf(group, side);
+  const Surplus other = SurplusOf(group, Other(side));
+  if (!own.counts.empty() && other.counts.empty()) {
+    return Say("material.up", side, And(own.counts));
   }
   if (own.IsOnly(PieceKind::kRook) && other.IsOneMinor()) {
-    return name + " is the exchange up: a rook for " + other.texts[0] + ".";
+    return Say("material.exchange", side, other.counts[0]);
   }
-  return name + " has " + MaterialPhrase(group) + ".";
+  return Say("has", side, MaterialPhrase(group));
 }
 
 // --- what the number of pawns does for knights and rooks ---
@@ -108,65 +107,53 @@ PawnNumbers PawnNumbersOf(const Group& group) {
   return {kind, gains ? better : Other(better), gains};
 }
 
-std::string PawnNumbersSentence(const Group& group) {
+Message PawnNumbersSentence(const Group& group) {
   const PawnNumbers numbers = PawnNumbersOf(group);
   const int pawns = PopCount(group.facts.Pawns(numbers.owner).pawns);
-  const bool several = HasMany(group.facts.Own(numbers.owner, numbers.kind));
-  std::string text = "With " + NumberText(pawns) + " own pawn" +
-                     (pawns == 1 ? ", " : "s, ") + Name(numbers.owner) + "'s " +
-                     Name(numbers.kind) + (several ? "s " : " ");
-  text += several ? "have " : "has ";
-  const std::string how_many = pawns > kUsualPawns ? "many"
-                               : pawns > 0         ? "few"
-                                                   : "no";
-  if (numbers.kind == PieceKind::kKnight) {
-    return text + how_many + " pawns to lean on.";
-  }
-  return text + how_many + " pawns in " + (several ? "their way." : "its way.");
+  const int pieces = PopCount(group.facts.Own(numbers.owner, numbers.kind));
+  const Message how_many = Say(pawns > kUsualPawns ? "pawns.many"
+                               : pawns > 0         ? "pawns.few"
+                                                   : "pawns.no");
+  return Say(
+      numbers.kind == PieceKind::kKnight ? "knights.pawns" : "rooks.pawns",
+      pawns, numbers.owner, pieces, how_many);
 }
 
 // --- bishop pair ---
 
-std::string BishopPairSentence(const Group& group) {
-  const std::vector<const ExplainedEntry*> pairs = group.Good(group.favours());
+Message BishopPairSentence(const Group& group) {
+  const Side side = group.favours();
+  const std::vector<const ExplainedEntry*> pairs = group.Good(side);
   if (pairs.empty()) {  // by weights that make the pair a burden
-    return std::string(Name(Other(group.favours()))) +
-           "'s bishop pair is no asset here.";
+    return Say("bishop_pair.no_asset", Other(side));
   }
-  std::string text =
-      std::string(Name(group.favours())) + " has the bishop pair";
-  std::vector<std::string> breaks;
+  std::vector<Message> breaks;
   int rams = 0;
   for (const std::uint32_t ref : pairs.front()->claims) {
     const Claim& claim = group.claims[ref];
     if (claim.kind == ClaimKind::kRam) ++rams;
     if (claim.kind == ClaimKind::kLeverMove && breaks.size() < 2) {
-      breaks.push_back(BreakText(claim));
+      breaks.push_back(Moves(BreakText(claim)));
     }
   }
   switch (group.facts.centre()) {
     case Centre::kOpen:
-      return text + " in an open centre.";
+      return Say("bishop_pair.open", side);
     case Centre::kClosed:
-      text += ", which a closed centre keeps quiet";
-      break;
+      return Say("bishop_pair.closed", side, And(std::move(breaks)));
     default:
-      if (rams == 0) return text + ", and nothing is locked in the centre.";
-      text += ", though pawns are locked in the centre";
-      break;
+      return rams == 0
+                 ? Say("bishop_pair.free", side)
+                 : Say("bishop_pair.locked", side, And(std::move(breaks)));
   }
-  if (!breaks.empty()) {
-    text += "; " + Join(breaks) + " could open it";
-  }
-  return text + ".";
 }
 
 // --- pawns ---
 
 // A side's weak pawns, equal kinds said together: "doubled pawns on c6 and c7
 // and isolated pawns on a7 and d5".
-std::vector<std::string> WeakPawns(const Group& group, Side side) {
-  std::vector<std::string> phrases;
+Message WeakPawns(const Group& group, Side side) {
+  std::vector<Message> phrases;
   Bitboard said = 0;
   Bitboard isolated = 0;
   const std::vector<const ExplainedEntry*> weak = group.Bad(side);
@@ -182,9 +169,7 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
     }
   }
   if (isolated != 0) {
-    phrases.push_back(
-        (HasMany(isolated) ? "isolated pawns on " : "an isolated pawn on ") +
-        SquaresText(isolated));
+    phrases.push_back(Say("pawns.isolated", Squares{isolated}));
   }
   Bitboard left_behind = 0;
   for (const ExplainedEntry* entry : weak) {
@@ -197,9 +182,7 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
     }
   }
   if (left_behind != 0) {
-    phrases.push_back((HasMany(left_behind) ? "pawns left behind on "
-                                            : "a pawn left behind on ") +
-                      SquaresText(left_behind));
+    phrases.push_back(Say("pawns.left_behind", Squares{left_behind}));
   }
   for (const ExplainedEntry* entry : weak) {
     // A pawn already named needs no second fault.
@@ -215,26 +198,18 @@ std::vector<std::string> WeakPawns(const Group& group, Side side) {
       phrases.push_back(entry->phrase);
     }
   }
-  return phrases;
+  return And(std::move(phrases));
 }
 
-std::string WeakPawnsSentence(const Group& group) {
+Message WeakPawnsSentence(const Group& group) {
   const Side better = group.favours();
-  const std::vector<std::string> own = WeakPawns(group, better);
-  const std::vector<std::string> other = WeakPawns(group, Other(better));
-  std::string text = std::string(Name(better)) + " has the sounder pawns";
-  if (!other.empty()) {
-    text += std::string(": ") + Name(Other(better)) + " has " + Join(other);
-  }
-  if (!own.empty()) {
-    text += std::string(", ") + Name(better) + " " + Join(own);
-  }
-  return text + ".";
+  return Say("pawns.sounder", better, Other(better),
+             WeakPawns(group, Other(better)), WeakPawns(group, better));
 }
 
 // A side's passed pawns, plain ones said together.
-std::vector<std::string> PassedPawns(const Group& group, Side side) {
-  std::vector<std::string> phrases;
+Message PassedPawnsOf(const Group& group, Side side) {
+  std::vector<Message> phrases;
   Bitboard plain = 0;
   for (const ExplainedEntry* entry : group.Good(side)) {
     const bool more_to_say =
@@ -249,44 +224,31 @@ std::vector<std::string> PassedPawns(const Group& group, Side side) {
     }
   }
   if (plain != 0) {
-    phrases.insert(phrases.begin(),
-                   (HasMany(plain) ? "passed pawns on " : "a passed pawn on ") +
-                       SquaresText(plain));
+    phrases.insert(phrases.begin(), PassedPawns(false, plain, {}));
   }
-  return phrases;
+  return And(std::move(phrases));
 }
 
-std::string PassedPawnsSentence(const Group& group) {
+Message PassedPawnsSentence(const Group& group) {
   const Side better = group.favours();
-  const std::vector<std::string> own = PassedPawns(group, better);
-  const std::vector<std::string> other = PassedPawns(group, Other(better));
-  if (own.empty()) {
-    return std::string(Name(Other(better))) + "'s passed pawns are stopped.";
-  }
-  std::string text = std::string(Name(better)) + " has " + Join(own);
-  if (!other.empty()) {
-    text += std::string("; ") + Name(Other(better)) + " has " + Join(other);
-  }
-  return text + ".";
+  const Message own = PassedPawnsOf(group, better);
+  const Message other = PassedPawnsOf(group, Other(better));
+  if (own.empty()) return Say("passed_pawns.stopped", Other(better));
+  const Message has = Say("has", better, own);
+  return other.empty()
+             ? has
+             : List("list.semicolon", {has, Say("has", Other(better), other)});
 }
 
-std::string PassedPawnsPhrase(const Group& group) {
+Message PassedPawnsPhrase(const Group& group) {
   const std::vector<const ExplainedEntry*> own = group.Good(group.favours());
   if (own.size() == 1 && group.Good(Other(group.favours())).empty()) {
     return own.front()->phrase;
   }
-  return "the more dangerous passed pawns";
+  return Say("passed_pawns");
 }
 
 // --- pieces ---
-
-std::string PieceWithScope(const Group& group, const ExplainedEntry& entry) {
-  const Claim* scope = group.Find(entry, ClaimKind::kScope);
-  if (scope == nullptr) return entry.phrase;
-  const Square square = scope->squares[0];
-  return std::string(Name(group.facts.position().At(square).kind())) + " on " +
-         ToString(square);
-}
 
 const ExplainedEntry* FirstScope(
     const Group& group, const std::vector<const ExplainedEntry*>& entries,
@@ -301,103 +263,76 @@ const ExplainedEntry* FirstScope(
   return nullptr;
 }
 
-std::string UsefulSquares(const Group& group, const ExplainedEntry& entry) {
-  const int count = group.Find(entry, ClaimKind::kScope)->count;
-  return NumberText(count) +
-         (count == 1 ? " useful square" : " useful squares");
-}
-
-std::string ActivitySentence(const Group& group) {
+Message ActivitySentence(const Group& group) {
   const Side better = group.favours();
   const Side worse = Other(better);
   const ExplainedEntry* best = FirstScope(group, group.Good(better), false);
   const std::vector<const ExplainedEntry*> bad = group.Bad(worse);
   // A rook at home has few squares in every opening; a bad minor piece is news.
   const ExplainedEntry* worst = FirstScope(group, bad, true);
-  std::vector<std::string> details;
-  if (best != nullptr) {
-    details.push_back("the " + PieceWithScope(group, *best) + " has " +
-                      UsefulSquares(group, *best));
-  }
+  std::vector<Message> details;
+  if (best != nullptr) details.push_back(best->phrase);
   if (worst != nullptr) {
     // "only" is said where the two stand side by side and it has some.
-    const bool has_some = group.Find(*worst, ClaimKind::kScope)->count > 0;
-    details.push_back(std::string(Name(worse)) + "'s " +
-                      PieceWithScope(group, *worst) + " has " +
-                      (best != nullptr && has_some ? "only " : "") +
-                      UsefulSquares(group, *worst));
+    const Claim* scope = group.Find(*worst, ClaimKind::kScope);
+    const Square square = scope->squares[0];
+    details.push_back(Say("scope.whose",
+                          group.facts.position().At(square).kind(), square,
+                          UsefulSquares(scope->count), worse,
+                          best != nullptr && scope->count > 0));
   }
   for (const ExplainedEntry* entry : bad) {
     if (entry->entry.term == TermId::kKnightSquareTaken) {
       const Claim* taken = group.Find(*entry, ClaimKind::kSquareTaken);
-      details.push_back(std::string(Name(worse)) + "'s pawn on " +
-                        ToString(taken->squares[0]) +
-                        " stands where the knight on " +
-                        ToString(taken->others[0]) + " wants to go");
+      details.push_back(Say("square_taken.whose", taken->squares[0],
+                            taken->others[0], worse));
     }
   }
-  std::string text = std::string(Name(better)) + "'s pieces are more active";
-  if (!details.empty()) text += ": " + Join(details);
-  return text + ".";
+  return Say("pieces.more_active", better, And(std::move(details)));
 }
 
 // A headline about one side, its own details after a colon, and what speaks for
 // the same on the other side: "White's rooks are the better placed: a rook on
 // the open c-file; Black has ...".
-std::string Contrast(const Group& group, Side about,
-                     const std::string& headline) {
-  const Side better = group.favours();
-  const bool praises = about == better;
-  const std::vector<std::string> own =
-      Phrases(praises ? group.Good(about) : group.Bad(about));
-  const std::vector<std::string> other =
-      Phrases(praises ? group.Bad(Other(about)) : group.Good(Other(about)));
-  std::string text = headline;
-  if (!own.empty()) text += ": " + Join(own);
-  if (!other.empty()) {
-    text += std::string(own.empty() ? ": " : "; ") + Name(Other(about)) +
-            " has " + Join(other);
-  }
-  return text + ".";
+Message Contrast(const Group& group, Side about, std::string_view headline) {
+  const bool praises = about == group.favours();
+  return Say(
+      "contrast", Say(headline, about),
+      Phrases(praises ? group.Good(about) : group.Bad(about)),
+      Phrases(praises ? group.Bad(Other(about)) : group.Good(Other(about))),
+      Other(about));
 }
 
-std::string HolesSentence(const Group& group) {
-  const Side worse = Other(group.favours());
+Message HolesSentence(const Group& group) {
+  const Side better = group.favours();
   Bitboard holes = 0;
-  for (const ExplainedEntry* entry : group.Bad(worse)) {
+  for (const ExplainedEntry* entry : group.Bad(Other(better))) {
     if (PopCount(holes) < static_cast<int>(kMostDetails)) {
       holes |= entry->entry.squares;
     }
   }
-  if (holes == 0) {  // by weights that make holes an asset
-    return std::string(Name(group.favours())) + "'s holes do no harm here.";
-  }
-  return std::string(Name(worse)) + " has " +
-         (HasMany(holes) ? "holes on " : "a hole on ") + SquaresText(holes) +
-         " that " + Name(group.favours()) + "'s pieces can use.";
+  // By weights that make holes an asset there are none.
+  return holes == 0 ? Say("holes.no_harm", better)
+                    : Say("holes.usable", Other(better),
+                          Say("holes", Squares{holes}), better);
 }
 
-std::string CentreSentence(const Group& group) {
+Message CentreSentence(const Group& group) {
   int own = 0;
   int other = 0;
   for (const std::uint32_t ref : group.entries.front()->claims) {
     own += group.claims[ref].count;
     other += group.claims[ref].other_count;
   }
-  return std::string(Name(group.favours())) +
-         " has more control of the centre: it attacks d4, e4, d5 and e5 " +
-         std::to_string(own) + " times in all, " +
-         Name(Other(group.favours())) + " " + std::to_string(other) + ".";
+  return Say("centre.controls", group.favours(), own, Other(group.favours()),
+             other);
 }
 
-std::string KingActivitySentence(const Group& group) {
+Message KingActivitySentence(const Group& group) {
   const Side better = group.favours();
-  const auto where = [&](Side side) {
-    return ToString(group.facts.position().King(side));
-  };
-  return std::string(Name(better)) + "'s king on " + where(better) +
-         " is nearer to the centre than the king on " + where(Other(better)) +
-         ".";
+  const Position& position = group.facts.position();
+  return Say("king.nearer_than", better, position.King(better),
+             position.King(Other(better)));
 }
 
 // --- king, space ---
@@ -424,77 +359,27 @@ std::vector<const ExplainedEntry*> WithoutRepeats(
   return kept;
 }
 
-std::string KingSentence(const Group& group) {
+Message KingSentence(const Group& group) {
   const Side worse = Other(group.favours());
   const std::vector<const ExplainedEntry*> bad = group.Bad(worse);
   bool uncastled = false;
   for (const ExplainedEntry* entry : bad) {
     uncastled |= group.Find(*entry, ClaimKind::kUncastled) != nullptr;
   }
-  std::string text = std::string(Name(worse)) + "'s king ";
-  text += uncastled ? "is still in the centre on " : "is the less safe on ";
-  text += ToString(group.facts.position().King(worse));
-  const std::vector<std::string> details = Phrases(WithoutRepeats(group, bad));
-  if (!details.empty()) text += ": " + Join(details);
-  return text + ".";
+  return Say("king.less_safe", worse, uncastled,
+             group.facts.position().King(worse),
+             Phrases(WithoutRepeats(group, bad)));
 }
 
-std::string SpaceSentence(const Group& group) {
+Message SpaceSentence(const Group& group) {
   const Side better = group.favours();
   const Claim* space = group.Find(*group.entries.front(), ClaimKind::kSpace);
-  return std::string(Name(better)) +
-         " has more space: " + std::to_string(space->count) +
-         " safe squares behind its pawns, " +
-         std::to_string(space->other_count) + " for " + Name(Other(better)) +
-         ".";
+  return Say("space.more", better, space->count, space->other_count,
+             Other(better));
 }
 
-}  // namespace
-
-std::string PhraseOf(Topic topic, const Group& group) {
-  switch (topic) {
-    case Topic::kMaterial:
-      return MaterialPhrase(group);
-    case Topic::kPawnNumbers:
-      return "";  // too fine a point for a summary
-    case Topic::kBishopPair:
-      return group.Good(group.favours()).empty()
-                 ? "nothing to fear from the bishop pair"
-                 : "the bishop pair";
-    case Topic::kWeakPawns:
-      return "the sounder pawns";
-    case Topic::kHoles:
-      return "squares to settle on";
-    case Topic::kPassedPawns:
-      return PassedPawnsPhrase(group);
-    case Topic::kActivity:
-      return "more active pieces";
-    case Topic::kMinorPieces:
-      return "the better minor pieces";
-    case Topic::kRooks:
-      return "the better rooks";
-    case Topic::kDangers:
-      return "less to look after";
-    case Topic::kKingSafety:
-      return "the safer king";
-    case Topic::kKingActivity:
-      return "the more active king";
-    case Topic::kSpace:
-      return "more space";
-    case Topic::kCentre:
-      return "more control of the centre";
-    case Topic::kDevelopment:
-      return "the better development";
-    case Topic::kMove:
-      return "";  // a matter of course
-    case Topic::kEnding:
-      break;
-  }
-  return EndingPhrase(group);
-}
-
-std::string SentenceOf(Topic topic, const Group& group) {
-  const std::string better = Name(group.favours());
+Message ClauseOn(Topic topic, const Group& group) {
+  const Side better = group.favours();
   switch (topic) {
     case Topic::kMaterial:
       return MaterialSentence(group);
@@ -511,15 +396,11 @@ std::string SentenceOf(Topic topic, const Group& group) {
     case Topic::kActivity:
       return ActivitySentence(group);
     case Topic::kMinorPieces:
-      return Contrast(group, group.favours(),
-                      better + "'s minor pieces are the better");
+      return Contrast(group, better, "minor_pieces.better");
     case Topic::kRooks:
-      return Contrast(group, group.favours(),
-                      better + "'s rooks are the better placed");
+      return Contrast(group, better, "rooks.better");
     case Topic::kDangers:
-      return Contrast(group, Other(group.favours()),
-                      std::string(Name(Other(group.favours()))) +
-                          " has more to look after");
+      return Contrast(group, Other(better), "dangers.more");
     case Topic::kKingSafety:
       return KingSentence(group);
     case Topic::kKingActivity:
@@ -529,13 +410,60 @@ std::string SentenceOf(Topic topic, const Group& group) {
     case Topic::kCentre:
       return CentreSentence(group);
     case Topic::kDevelopment:
-      return Contrast(group, group.favours(), better + " is better developed");
+      return Contrast(group, better, "development.better");
     case Topic::kMove:
-      return "It is " + better + "'s move.";
+      return Say("move.whose", better);
     case Topic::kEnding:
       break;
   }
-  return EndingSentence(group);
+  return EndingClause(group);
+}
+
+}  // namespace
+
+Message PhraseOf(Topic topic, const Group& group) {
+  switch (topic) {
+    case Topic::kMaterial:
+      return MaterialPhrase(group);
+    case Topic::kPawnNumbers:
+      return {};  // too fine a point for a summary
+    case Topic::kBishopPair:
+      return Say(group.Good(group.favours()).empty() ? "bishop_pair.no_fear"
+                                                     : "bishop_pair");
+    case Topic::kWeakPawns:
+      return Say("topic.weak_pawns");
+    case Topic::kHoles:
+      return Say("topic.holes");
+    case Topic::kPassedPawns:
+      return PassedPawnsPhrase(group);
+    case Topic::kActivity:
+      return Say("topic.activity");
+    case Topic::kMinorPieces:
+      return Say("topic.minor_pieces");
+    case Topic::kRooks:
+      return Say("topic.rooks");
+    case Topic::kDangers:
+      return Say("topic.dangers");
+    case Topic::kKingSafety:
+      return Say("topic.king_safety");
+    case Topic::kKingActivity:
+      return Say("topic.king_activity");
+    case Topic::kSpace:
+      return Say("topic.space");
+    case Topic::kCentre:
+      return Say("centre.control");
+    case Topic::kDevelopment:
+      return Say("topic.development");
+    case Topic::kMove:
+      return {};  // a matter of course
+    case Topic::kEnding:
+      break;
+  }
+  return EndingPhrase(group);
+}
+
+Message SentenceOf(Topic topic, const Group& group) {
+  return Sentence(ClauseOn(topic, group));
 }
 
 }  // namespace assay

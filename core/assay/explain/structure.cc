@@ -1,7 +1,6 @@
 #include "assay/explain/structure.h"
 
 #include "assay/explain/structure_notes.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -10,13 +9,12 @@ namespace {
 constexpr Bitboard kCentralPair = FileMask(3) | FileMask(4);
 
 // Rams of files c to f: "d4 against d5".
-std::string RamsText(const Facts& facts) {
-  std::vector<std::string> rams;
+Message RamsOf(const Facts& facts) {
+  std::vector<Message> rams;
   for (const Square pawn : Each(facts.CentreRams(Side::kWhite))) {
-    rams.push_back(ToString(pawn) + " against " +
-                   ToString(First(Forward(Side::kWhite, Bit(pawn)))));
+    rams.push_back(Say("ram", pawn, First(Forward(Side::kWhite, Bit(pawn)))));
   }
-  return Join(rams);
+  return And(std::move(rams));
 }
 
 // Whose centre is mobile: the side with more than one pawn there.
@@ -25,29 +23,26 @@ Side OwnerOfMobileCentre(const Facts& facts) {
   return HasMany(white) ? Side::kWhite : Side::kBlack;
 }
 
-std::string NoteOf(const Facts& facts, const Claim& centre) {
+Message NoteOf(const Facts& facts, const Claim& centre) {
   switch (facts.centre()) {
     case Centre::kOpen:
-      return "No pawns block the centre: at most one is left on the d- and "
-             "e-files.";
+      return Say("centre.open");
     case Centre::kClosed:
-      return "The pawns are locked: " + RamsText(facts) + ".";
+      return Say("centre.closed", RamsOf(facts));
     case Centre::kFixed:
-      return "One pair of pawns is fixed: " + RamsText(facts) + ".";
+      return Say("centre.fixed", RamsOf(facts));
     case Centre::kTension:
-      return "Pawns can take each other: White's on " +
-             SquaresText(centre.squares.ToSet()) + ", Black's on " +
-             SquaresText(centre.others.ToSet()) + ".";
+      return Say("centre.tension", Squares{centre.squares.ToSet()},
+                 Squares{centre.others.ToSet()});
     case Centre::kMobile: {
       const Side owner = OwnerOfMobileCentre(facts);
-      return std::string(Name(owner)) + "'s centre pawns on " +
-             SquaresText(facts.Pawns(owner).pawns & kCentralPair) +
-             " are not held up by rams.";
+      return Say("centre.mobile", owner,
+                 Squares{facts.Pawns(owner).pawns & kCentralPair});
     }
     case Centre::kUnresolved:
       break;
   }
-  return "The centre is of none of the usual types.";
+  return Say("centre.unresolved");
 }
 
 }  // namespace
@@ -68,7 +63,7 @@ Structure DescribeStructure(const Facts& facts, ClaimTable& table) {
         MaterialClaim(facts, OwnerOfMobileCentre(facts), PieceKind::kPawn),
         structure.claims);
   }
-  structure.notes.push_back(NoteOf(facts, centre));
+  structure.notes_said.push_back(Sentence(NoteOf(facts, centre)));
   return structure;
 }
 

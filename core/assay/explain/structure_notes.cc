@@ -1,5 +1,6 @@
 #include "assay/explain/structure_notes.h"
 
+#include <array>
 #include <string_view>
 
 #include "assay/explain/words.h"
@@ -78,14 +79,14 @@ Bitboard FilesIn(std::string_view letters) {
 
 // "c3, d4 and e5": from the a-file on, so that the order is the same with the
 // colours swapped.
-std::string PawnsText(Bitboard pawns) {
-  std::vector<std::string> names;
+Message PawnsByFile(Bitboard pawns) {
+  std::vector<Message> names;
   for (int file = 0; file < 8; ++file) {
     for (const Square square : Each(pawns & FileMask(file))) {
-      names.push_back(ToString(square));
+      names.push_back(Say("square", square));
     }
   }
-  return Join(names);
+  return And(std::move(names));
 }
 
 // Tells one structure of its owner's and the other side's view.
@@ -104,238 +105,202 @@ class Teller {
   }
 
   // What stands where.
-  std::string Shape() {
-    const std::string owner = Name(owner_);
-    const std::string other = Name(other_);
-    const std::string own = PawnsText(found_.own);
-    const std::string theirs = PawnsText(found_.others);
-    const std::string faced = " against " + other + "'s on " + theirs + ".";
-    const std::string face = ": " + owner + "'s on " + own + " face " + other +
-                             "'s on " + theirs + ".";
+  Message Shape() {
     switch (found_.structure) {
       case PawnStructure::kHedgehog:
-        return owner + " has a hedgehog: pawns on " + own +
-               ", with the c-pawn gone," + faced;
+        return Faced("shape.hedgehog");
       case PawnStructure::kBind: {
         const Square held = Relative(owner_, kD5);
         Add(ControlClaim(facts_, owner_, held));
-        return owner +
-               " has a Maroczy bind: with the d-pawn gone, the pawns "
-               "on " +
-               own + " both guard " + ToString(held) + ".";
+        return Say("shape.bind", owner_, PawnsByFile(found_.own), held);
       }
       case PawnStructure::kDragon:
-        return owner + " has the Dragon structure: pawns on " + own +
-               ", with the c-pawn gone," + faced;
+        return Faced("shape.dragon");
       case PawnStructure::kBackwardBehindHole:
         return BackwardBehindHole();
       case PawnStructure::kSmallCentre:
-        return owner + " has a small centre: pawns on " + own +
-               ", with the c-pawn gone," + faced;
+        return Faced("shape.small_centre");
       case PawnStructure::kDoubledCPawnsClosed:
         Add(CentreClaim(facts_));
-        return DoubledCPawns() + ", and the centre is closed.";
+        return DoubledCPawns(true);
       case PawnStructure::kDoubledCPawns:
-        return DoubledCPawns() + ".";
+        return DoubledCPawns(false);
       case PawnStructure::kClosedBenoni:
-        return "The pawns make a closed Benoni" + face;
+        return Faced("shape.closed_benoni");
       case PawnStructure::kKingsIndianChain:
-        return "The pawns make a King's Indian chain" + face;
+        return Faced("shape.kings_indian_chain");
       case PawnStructure::kSpanishChain:
-        return "The pawns make a Spanish chain" + face;
+        return Faced("shape.spanish_chain");
       case PawnStructure::kFrenchChain:
-        return owner + " has a French chain: pawns on " + own + faced;
+        return Faced("shape.french_chain");
       case PawnStructure::kFrenchChainWithoutCPawns:
-        return owner + " has a French chain, with the c-pawns gone: pawns on " +
-               own + faced;
+        return Faced("shape.french_chain_without_c");
       case PawnStructure::kStoneWall:
-        return owner + " has a stone wall: pawns on " + own + faced;
+        return Faced("shape.stone_wall");
       case PawnStructure::kBenoniMajority:
-        return owner + " has a modern Benoni: pawns on " + own +
-               ", with the e-pawn gone," + faced;
+        return Faced("shape.modern_benoni");
       case PawnStructure::kMinorityAttack:
         return Carlsbad();
       case PawnStructure::kIsolatedQueensPawn:
         Add(SquaresClaim(ClaimKind::kIsolated, owner_, found_.own));
-        return owner + " has an isolated queen's pawn on " + own + faced;
+        return Faced("shape.isolated_queens_pawn");
       case PawnStructure::kHangingPawns:
         Add(SquaresClaim(ClaimKind::kHangingPair, owner_, found_.own));
-        return owner + " has hanging pawns on " + own +
-               ", with no pawn beside them to guard them.";
+        return Faced("shape.hanging_pawns");
       case PawnStructure::kIsolatedCouple:
-        return owner + " has an isolated pawn couple on " + own +
-               ", with no pawn beside it on the b- or e-file.";
+        return Faced("shape.isolated_couple");
       case PawnStructure::kCaroSlav:
-        return owner + " has a pawn on " + own + " and no e-pawn, " + other +
-               " pawns on " + theirs + " and no d-pawn.";
+        return Faced("shape.caro_slav");
       case PawnStructure::kOpenDFile:
         Add(OpenFileClaim(3));
-        return "The d-file is open and the e-pawns hold each other" + face;
+        return Faced("shape.open_d_file");
       case PawnStructure::kExchangeRuyLopez:
         return ExchangeRuyLopez();
       case PawnStructure::kExchangeFrench:
-        return "The pawns are those of the exchange French" + face;
+        return Faced("shape.exchange_french");
       case PawnStructure::kTwoPawnCentre:
-        return owner + " has a centre of two pawns, " + own +
-               ", against one, " + theirs + ".";
+        return Faced("shape.two_pawn_centre");
       case PawnStructure::kThreeAgainstTwo:
-        return "Pawns are left on one wing only: " + owner + "'s on " + own +
-               faced;
+        return Faced("shape.three_against_two");
       case PawnStructure::kOppositeCastling:
         Add(SquaresClaim(ClaimKind::kCastled, Side::kWhite, found_.own));
         Add(SquaresClaim(ClaimKind::kCastled, Side::kBlack, found_.others));
-        return "The kings are castled on opposite wings, White's on " + own +
-               " and Black's on " + theirs + ", with the queens on the board.";
+        return Faced("shape.opposite_castling");
       case PawnStructure::kSymmetrical:
-        return "The pawns are symmetrical: no file has pawns of one side only.";
+        return Say("shape.symmetrical");
       case PawnStructure::kBackwardPawn:
         return BackwardPawns();
       case PawnStructure::kNone:
         break;
     }
-    return "";
+    return {};
   }
 
-  // What it gives each side; empty where nothing that is taught is there.
-  std::string Use() {
-    std::vector<std::string> sides;
+  // What it gives each side; none where nothing that is taught is there.
+  Message Use() {
+    std::vector<Message> sides;
     for (const Side side : {owner_, other_}) {
-      const std::string gains = Gains(side);
-      if (!gains.empty()) {
-        sides.push_back(std::string(Name(side)) + " has " + gains);
-      }
+      Message gains = Gains(side);
+      if (!gains.empty()) sides.push_back(Say("has", side, std::move(gains)));
     }
-    std::string text;
-    for (const std::string& side : sides) {
-      if (!text.empty()) text += "; ";
-      text += side;
+    std::vector<Message> sentences;
+    if (!sides.empty()) {
+      sentences.push_back(Sentence(List("list.semicolon", std::move(sides))));
     }
-    if (!text.empty()) text += ".";
-    const std::string open = OpenFiles();
-    if (open.empty() || text.empty()) return text + open;
-    return text + " " + open;
+    const Bitboard open = OpenFiles();
+    if (open != 0) {
+      sentences.push_back(Sentence(Say("shape.open_files", Files{open})));
+    }
+    return List("list.sentences", std::move(sentences));
   }
 
  private:
   void Add(const Claim& claim) { table_.Add(claim, refs_); }
 
-  std::string Gains(Side side) {
-    std::vector<std::string> gains;
+  // The owner's pawns and those against them.
+  Message Faced(std::string_view id) const {
+    return Say(id, owner_, PawnsByFile(found_.own), other_,
+               PawnsByFile(found_.others));
+  }
+
+  Message Gains(Side side) {
+    std::vector<Message> gains;
     const Bitboard files = facts_.HalfOpenFiles(side) & FilesIn(lesson_.files);
     if (files != 0) {
-      gains.push_back("the half-open " + FilesText(files));
+      gains.push_back(Say("gain.half_open", Files{files}));
       for (const Square first : Each(files & kRank1)) {
         Add(HalfOpenFileClaim(side, FileOf(first)));
       }
     }
-    const std::string squares = UsableSquares(side);
-    if (!squares.empty()) gains.push_back(squares);
-    const std::string breaks = Breaks(side);
-    if (!breaks.empty()) gains.push_back(breaks);
-    return Join(gains);
+    for (Message gain : {UsableSquares(side), Breaks(side)}) {
+      if (!gain.empty()) gains.push_back(std::move(gain));
+    }
+    return And(std::move(gains));
   }
 
   // Holes of the opponent that the handbooks point at.
-  std::string UsableSquares(Side side) {
+  Message UsableSquares(Side side) {
     const Side enemy = Other(side);
     const Bitboard squares =
         facts_.Pawns(enemy).holes & ~facts_.Pawns(side).pawns &
         SquaresIn(side == owner_ ? lesson_.own_squares : lesson_.their_squares,
                   owner_);
-    if (squares == 0) return "";
+    if (squares == 0) return {};
     for (const Square square : Each(squares)) {
       Add(SquaresClaim(ClaimKind::kHole, enemy, Bit(square)));
     }
-    const std::string pawn = enemy == Side::kWhite ? "white" : "black";
-    return (HasMany(squares) ? "the squares " : "the square ") +
-           PawnsText(squares) + " that no " + pawn + " pawn can attack";
+    return Say("gain.squares", PawnsByFile(squares), enemy);
   }
 
-  std::string Breaks(Side side) {
+  Message Breaks(Side side) {
     const Bitboard taught = SquaresIn(
         side == owner_ ? lesson_.own_breaks : lesson_.their_breaks, owner_);
-    std::vector<std::string> breaks;
+    std::vector<Message> breaks;
     for (int file = 0; file < 8; ++file) {
       for (const LeverMove& move : FindLeverMoves(facts_, side)) {
         if (FileOf(move.to) != file || !Contains(taught, move.to)) continue;
         const Claim claim = LeverMoveClaim(side, move);
         Add(claim);
-        breaks.push_back(BreakText(claim));
+        breaks.push_back(Moves(BreakText(claim)));
       }
     }
-    if (breaks.empty()) return "";
-    return (breaks.size() == 1 ? "the break " : "the breaks ") + Join(breaks);
+    if (breaks.empty()) return {};
+    return Say("gain.breaks", And(std::move(breaks)));
   }
 
-  // "The c-file is open."
-  std::string OpenFiles() {
+  // Open files that the handbooks point at.
+  Bitboard OpenFiles() {
     const Bitboard files = facts_.OpenFiles() & FilesIn(lesson_.files);
-    if (files == 0) return "";
     for (const Square first : Each(files & kRank1)) {
       Add(OpenFileClaim(FileOf(first)));
     }
-    return "The " + FilesText(files) +
-           (HasMany(files & kRank1) ? " are open." : " is open.");
+    return files;
   }
 
-  std::string BackwardBehindHole() {
+  Message BackwardBehindHole() {
     const Square hole = Relative(owner_, kD4);
     Add(SquaresClaim(ClaimKind::kHole, owner_, Bit(hole)));
-    const Bitboard pawn = Bit(Relative(owner_, kD3));
-    Add(SquaresClaim(ClaimKind::kBackward, owner_, pawn));
+    const Square pawn = Relative(owner_, kD3);
+    Add(SquaresClaim(ClaimKind::kBackward, owner_, Bit(pawn)));
     Add(HalfOpenFileClaim(other_, 3));
-    return std::string(Name(owner_)) + " has a hole on " + ToString(hole) +
-           ": the pawn on " + PawnsText(pawn) +
-           " behind it is backward on the half-open d-file.";
+    return Say("shape.backward_behind_hole", owner_, hole, pawn);
   }
 
-  std::string DoubledCPawns() {
+  Message DoubledCPawns(bool closed) {
     Add(DoubledClaim(facts_, owner_, 2));
-    return std::string(Name(owner_)) + " has doubled pawns on " +
-           PawnsText(found_.own & FileMask(2)) + ", with the b-pawn gone";
+    return Say("shape.doubled_c_pawns", owner_,
+               PawnsByFile(found_.own & FileMask(2)), closed);
   }
 
-  std::string Carlsbad() {
+  Message Carlsbad() {
     constexpr Bitboard kQueenside = FileMask(0) | FileMask(1) | FileMask(2);
-    const std::string owner = Name(owner_);
-    std::string text = owner + " has the Carlsbad structure: pawns on " +
-                       PawnsText(found_.own) + ", with the c-pawn gone, " +
-                       "against " + Name(other_) + "'s on " +
-                       PawnsText(found_.others);
     const Bitboard own = facts_.Pawns(owner_).pawns & kQueenside;
     const Bitboard theirs = facts_.Pawns(other_).pawns & kQueenside;
+    Message fewer;
     if (PopCount(own) < PopCount(theirs)) {
       Add(MajorityClaim(other_, theirs, PopCount(own)));
-      text += "; on the queenside " + NumberText(PopCount(own)) + " pawn" +
-              (HasMany(own) ? "s" : "") + " can advance against " +
-              NumberText(PopCount(theirs));
+      fewer = Say("shape.fewer", PopCount(own), PopCount(theirs));
     }
-    return text + ".";
+    return Say("shape.carlsbad", owner_, PawnsByFile(found_.own), other_,
+               PawnsByFile(found_.others), std::move(fewer));
   }
 
-  std::string ExchangeRuyLopez() {
+  Message ExchangeRuyLopez() {
     constexpr Bitboard kKingside =
         ~(FileMask(0) | FileMask(1) | FileMask(2) | FileMask(3));
     Add(DoubledClaim(facts_, other_, 2));
-    return "The pawns are those of the exchange Ruy Lopez: on the kingside " +
-           std::string(Name(owner_)) + " has " +
-           NumberText(PopCount(found_.own & kKingside)) + " against " +
-           NumberText(PopCount(found_.others & kKingside)) + ", and " +
-           Name(other_) + "'s on " + PawnsText(found_.others & FileMask(2)) +
-           " are doubled.";
+    return Say("shape.exchange_ruy_lopez", owner_,
+               PopCount(found_.own & kKingside),
+               PopCount(found_.others & kKingside), other_,
+               PawnsByFile(found_.others & FileMask(2)));
   }
 
-  std::string BackwardPawns() {
+  Message BackwardPawns() {
     for (const Square square : Each(found_.own)) {
       Add(SquaresClaim(ClaimKind::kBackward, owner_, Bit(square)));
       Add(HalfOpenFileClaim(other_, FileOf(square)));
     }
-    const bool many = HasMany(found_.own);
-    return std::string(Name(owner_)) + " has " +
-           (many ? "backward pawns on " : "a backward pawn on ") +
-           PawnsText(found_.own) + ", on " +
-           (many ? "files half-open for " : "a file half-open for ") +
-           Name(other_) + ".";
+    return Say("shape.backward_pawns", owner_, PawnsByFile(found_.own), other_);
   }
 
   const Facts& facts_;
@@ -347,13 +312,44 @@ class Teller {
   ClaimRefs& refs_;
 };
 
+constexpr std::array<const char*, kPawnStructures> kNames = {
+    "",
+    "structure.hedgehog",
+    "structure.bind",
+    "structure.dragon",
+    "structure.backward_behind_hole",
+    "structure.small_centre",
+    "structure.doubled_c_pawns_closed",
+    "structure.closed_benoni",
+    "structure.kings_indian_chain",
+    "structure.spanish_chain",
+    "structure.french_chain",
+    "structure.french_chain_without_c",
+    "structure.stone_wall",
+    "structure.benoni_majority",
+    "structure.minority_attack",
+    "structure.isolated_queens_pawn",
+    "structure.hanging_pawns",
+    "structure.isolated_couple",
+    "structure.caro_slav",
+    "structure.open_d_file",
+    "structure.exchange_ruy_lopez",
+    "structure.exchange_french",
+    "structure.doubled_c_pawns",
+    "structure.two_pawn_centre",
+    "structure.three_against_two",
+    "structure.opposite_castling",
+    "structure.symmetrical",
+    "structure.backward_pawn"};
+
 // "isolated queen's pawn (White)".
-std::string NameWithOwner(const StructureList& list) {
+Message NameWithOwner(const StructureList& list) {
   const NamedStructure& first = list[0];
-  std::string name = Name(first.structure);
+  Message name = Say(kNames[static_cast<std::size_t>(first.structure)]);
   if (first.shared) return name;
   const bool both = list.size() > 1 && list[1].structure == first.structure;
-  return name + " (" + (both ? "both sides" : Name(first.owner)) + ")";
+  return both ? Say("structure.both", name)
+              : Say("structure.owned", name, first.owner);
 }
 
 }  // namespace
@@ -362,7 +358,7 @@ void NameStructure(const Facts& facts, ClaimTable& table,
                    Structure& structure) {
   const StructureList list = FindStructures(facts);
   if (list.empty()) return;
-  structure.name = NameWithOwner(list);
+  structure.name_said = NameWithOwner(list);
   for (const NamedStructure& found : list) {
     // Besides the first, the kings: they decide what the pawns are used for.
     if (found.structure != list[0].structure &&
@@ -370,9 +366,9 @@ void NameStructure(const Facts& facts, ClaimTable& table,
       continue;
     }
     Teller teller(facts, found, table, structure.claims);
-    structure.notes.push_back(teller.Shape());
-    const std::string use = teller.Use();
-    if (!use.empty()) structure.notes.push_back(use);
+    structure.notes_said.push_back(Sentence(teller.Shape()));
+    Message use = teller.Use();
+    if (!use.empty()) structure.notes_said.push_back(std::move(use));
   }
 }
 

@@ -3,10 +3,8 @@
 #include "assay/explain/summary.h"
 
 #include <cstdlib>
-#include <string_view>
 
 #include "assay/explain/race_text.h"
-#include "assay/explain/words.h"
 
 namespace assay {
 namespace {
@@ -28,11 +26,11 @@ std::vector<const Reason*> ReasonsFor(const std::vector<Reason>& reasons,
   return chosen;
 }
 
-std::string PhrasesOf(const std::vector<const Reason*>& reasons) {
-  std::vector<std::string> phrases;
+Message PhrasesOf(const std::vector<const Reason*>& reasons) {
+  std::vector<Message> phrases;
   phrases.reserve(reasons.size());
   for (const Reason* reason : reasons) phrases.push_back(reason->phrase);
-  return Join(phrases);
+  return And(std::move(phrases));
 }
 
 void NoteClaims(const std::vector<const Reason*>& reasons, ClaimRefs& refs) {
@@ -40,58 +38,45 @@ void NoteClaims(const std::vector<const Reason*>& reasons, ClaimRefs& refs) {
 }
 
 // "Black has the sounder pawns; White has the bishop pair and more space."
-std::string Balance(const std::vector<Reason>& all, ClaimRefs& refs) {
-  std::vector<std::string> halves;
+Message Balance(const std::vector<Reason>& all, ClaimRefs& refs) {
+  std::vector<Message> halves;
   // The side with the heaviest reason is named first.
   const Side first = all.empty() ? Side::kWhite : all.front().favours();
   for (const Side side : {first, Other(first)}) {
     const auto reasons = ReasonsFor(all, side, kMostAgainst);
     if (reasons.empty()) continue;
-    halves.push_back(std::string(Name(side)) + " has " + PhrasesOf(reasons));
+    halves.push_back(Say("has", side, PhrasesOf(reasons)));
     NoteClaims(reasons, refs);
   }
-  if (halves.empty()) return "Nothing of weight sets the sides apart.";
-  return halves.size() == 1 ? halves[0] + ", which weighs little."
-                            : halves[0] + "; " + halves[1] + ".";
-}
-
-std::string WithoutFullStop(std::string text) {
-  if (!text.empty() && text.back() == '.') text.pop_back();
-  return text;
+  if (halves.empty()) return Say("summary.nothing");
+  return halves.size() == 1 ? Say("summary.little", halves[0])
+                            : List("list.semicolon", std::move(halves));
 }
 
 // "White is slightly better, with more space. ... Black has the bishop pair in
 // return."
 void AddAdvantage(const Verdict& verdict, const std::vector<Reason>& all,
-                  bool in_detail, std::vector<std::string>& sentences,
+                  bool in_detail, std::vector<Message>& sentences,
                   ClaimRefs& refs) {
   const Side better = *verdict.favours;
   const auto reasons = ReasonsFor(all, better, kMostFor);
   const auto against = ReasonsFor(all, Other(better), kMostAgainst);
-  std::string first = WithoutFullStop(verdict.text);
-  if (!reasons.empty()) first += ", with " + PhrasesOf(reasons);
-  sentences.push_back(first + ".");
+  const Message clause = ClauseOf(verdict.said);
+  sentences.push_back(Sentence(
+      reasons.empty() ? clause
+                      : Say("summary.with", clause, PhrasesOf(reasons))));
   // The weightiest reason in full: squares are what a student remembers.
   for (const Reason* reason : reasons) {
     if (!in_detail || !reason->adds_detail) continue;
-    sentences.push_back(reason->text);
+    sentences.push_back(reason->said);
     break;
   }
   if (!against.empty()) {
-    sentences.push_back(std::string(Name(Other(better))) + " has " +
-                        PhrasesOf(against) + " in return.");
+    sentences.push_back(
+        Sentence(Say("summary.return", Other(better), PhrasesOf(against))));
   }
   NoteClaims(reasons, refs);
   NoteClaims(against, refs);
-}
-
-// "Then White is slightly better": after the line that was shown.
-std::string Then(std::string sentence) {
-  constexpr std::string_view kThePosition = "The position ";
-  if (sentence.compare(0, kThePosition.size(), kThePosition) == 0) {
-    sentence[0] = 't';
-  }
-  return "Then " + sentence;
 }
 
 }  // namespace
@@ -103,32 +88,32 @@ void Summarise(const Race& race, const std::vector<Reason>& then,
       then.empty() ? explanation.reasons : then;
   ClaimRefs& refs = explanation.summary_claims;
   Merge(verdict.claims, refs);
-  std::vector<std::string> sentences;
+  std::vector<Message> sentences;
   if (!explanation.cautions.empty() && explanation.cautions.front().leads) {
-    sentences.push_back(explanation.cautions.front().text);
+    sentences.push_back(explanation.cautions.front().said);
     Merge(explanation.cautions.front().claims, refs);
   }
   const std::size_t verdict_at = sentences.size();
   const bool mates =
       explanation.proof.has_value() && explanation.proof->mate_in != 0;
   if (verdict.over || mates) {
-    sentences.push_back(verdict.text);
+    sentences.push_back(verdict.said);
   } else if (!verdict.favours.has_value()) {
-    sentences.push_back(verdict.text);
-    sentences.push_back(Balance(reasons, refs));
+    sentences.push_back(verdict.said);
+    sentences.push_back(Sentence(Balance(reasons, refs)));
   } else {
     AddAdvantage(verdict, reasons, then.empty(), sentences, refs);
   }
-  if (!then.empty()) sentences[verdict_at] = Then(sentences[verdict_at]);
+  if (!then.empty()) {  // after the line that was shown
+    sentences[verdict_at] =
+        Sentence(Say("summary.then", ClauseOf(sentences[verdict_at])));
+  }
   if (then.empty() && !verdict.over && !mates) {
-    sentences.push_back(
-        RaceText(race, explanation.position, explanation.plans, table, refs));
+    Message race_said =
+        RaceText(race, explanation.position, explanation.plans, table, refs);
+    if (!race_said.empty()) sentences.push_back(std::move(race_said));
   }
-  for (const std::string& sentence : sentences) {
-    if (sentence.empty()) continue;
-    if (!explanation.summary.empty()) explanation.summary += ' ';
-    explanation.summary += sentence;
-  }
+  explanation.summary_said = List("list.sentences", std::move(sentences));
 }
 
 }  // namespace assay

@@ -5,19 +5,18 @@
 namespace assay {
 namespace {
 
-// "The capture 15. Nxe5", "The check ...".
 const char* Noun(Appeal appeal) {
   switch (appeal) {
     case Appeal::kCaptures:
-      return "The capture ";
+      return "tempting.capture";
     case Appeal::kChecks:
-      return "The check ";
+      return "tempting.check";
     case Appeal::kCastles:
-      return "Castling, ";
+      return "tempting.castling";
     case Appeal::kDevelops:
       break;
   }
-  return "The developing move ";
+  return "tempting.developing";
 }
 
 }  // namespace
@@ -37,12 +36,9 @@ Temptation TellTemptation(const Position& position, const TemptingMove& move,
   }
   temptation.refutation.assign(line.begin() + 1, line.end());
   const Position after = position.After(move.move);
-  const std::string castles = move.appeal == Appeal::kCastles ? "," : "";
-  temptation.text = Noun(move.appeal) + NumberedMove(position, move.move) +
-                    castles + " fails to " + NumberedMove(after, line[1]) +
-                    ", which " +
-                    (move.refutation.mates() ? "mates" : "wins " + told.what) +
-                    told.Evidence() + ".";
+  temptation.said = Sentence(
+      Say("tempting", Say(Noun(move.appeal), NumberedMove(position, move.move)),
+          NumberedMove(after, line[1]), told.what, told.Evidence()));
   return temptation;
 }
 

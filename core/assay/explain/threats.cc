@@ -11,15 +11,14 @@ Threat TellThreat(const Position& position, Side side, const Win& win,
   threat.side = side;
   threat.line = win.line;
   threat.claims = told.claims;
-  const std::string who = Name(side);
   if (win.mates()) {
-    threat.text =
-        who + (to_move ? " mates" : " threatens mate") + ": " + told.line + ".";
+    threat.said = Sentence(
+        Say(to_move ? "threat.mates" : "threat.mate", side, told.line));
   } else {
     threat.line.resize(win.spoils->shown_plies);
     threat.gain_cp = win.spoils->gain;
-    threat.text = who + (to_move ? " wins " : " threatens to win ") +
-                  told.what + told.Evidence() + ".";
+    threat.said = Sentence(Say(to_move ? "threat.wins" : "threat.win", side,
+                               told.what, told.Evidence()));
   }
   return threat;
 }

@@ -57,23 +57,22 @@ int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
   return tension || both >= kUnclearWeight / 2 ? kEqualActive : kEqualQuiet;
 }
 
-std::string TextOf(int nag, std::optional<Side> favours) {
+Message ClauseOf(int nag, std::optional<Side> favours) {
   switch (nag) {
     case kDrawish:
-      return "The position is drawish.";
+      return Say("verdict.drawish");
     case kEqualQuiet:
-      return "The position is roughly equal and quiet.";
+      return Say("verdict.quiet");
     case kEqualActive:
-      return "The position is roughly equal, with play for both sides.";
+      return Say("verdict.active");
     case kUnclear:
-      return "The position is unclear: large assets balance each other.";
+      return Say("verdict.unclear");
     default:
       break;
   }
-  constexpr const char* kDegrees[] = {
-      " is slightly better.", " is clearly better.",
-      " has a decisive advantage.", " has a crushing advantage."};
-  return std::string(Name(*favours)) + kDegrees[(nag - kSlight) / 2];
+  constexpr const char* kDegrees[] = {"verdict.slight", "verdict.clear",
+                                      "verdict.decisive", "verdict.crushing"};
+  return Say(kDegrees[(nag - kSlight) / 2], *favours);
 }
 
 // A finished game: mate, stalemate or a dead position.
@@ -85,11 +84,11 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
     if (mate) {
       verdict.nag = side == Side::kBlack ? 20 : 21;
       verdict.favours = Other(side);
-      verdict.text = std::string(Name(side)) + " is checkmated.";
+      verdict.said = Sentence(Say("verdict.checkmate", side));
       table.Add(InCheckClaim(facts), verdict.claims);
     } else {
       verdict.nag = kDrawish;
-      verdict.text = std::string(Name(side)) + " is stalemated: a draw.";
+      verdict.said = Sentence(Say("verdict.stalemate", side));
     }
     table.Add(NoLegalMoveClaim(facts), verdict.claims);
     verdict.over = true;
@@ -97,7 +96,7 @@ bool IsOver(const Facts& facts, Verdict& verdict, ClaimTable& table) {
   }
   if (IsInsufficientMaterial(position)) {
     verdict.nag = kDrawish;
-    verdict.text = "Drawn: neither side can mate with what is left.";
+    verdict.said = Sentence(Say("verdict.dead"));
     table.Add(InsufficientClaim(), verdict.claims);
     verdict.over = true;
     return true;
@@ -131,9 +130,10 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
     verdict.favours = step > 0 ? Side::kWhite : Side::kBlack;
     verdict.nag = kSlight + 2 * (std::abs(step) - 1) + Index(*verdict.favours);
   }
-  verdict.text = verdict.nag == kDrawish && IsProvenDraw(reasons, table)
-                     ? "The position is a draw."
-                     : TextOf(verdict.nag, verdict.favours);
+  verdict.said =
+      Sentence(verdict.nag == kDrawish && IsProvenDraw(reasons, table)
+                   ? Say("verdict.draw")
+                   : ClauseOf(verdict.nag, verdict.favours));
   return verdict;
 }
 
@@ -151,9 +151,8 @@ Verdict FindProvedVerdict(const Facts& facts, const Proof& proof,
   Verdict verdict;
   verdict.favours = proof.mate_in > 0 ? Side::kWhite : Side::kBlack;
   verdict.nag = proof.mate_in > 0 ? 20 : 21;
-  const int moves = std::abs(proof.mate_in);
-  verdict.text = std::string(Name(*verdict.favours)) + " mates in " +
-                 std::to_string(moves) + (moves == 1 ? " move." : " moves.");
+  verdict.said =
+      Sentence(Say("verdict.mates", *verdict.favours, std::abs(proof.mate_in)));
   table.Add(MateInClaim(*verdict.favours, proof.line), verdict.claims);
   return verdict;
 }

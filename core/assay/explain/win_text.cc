@@ -1,17 +1,16 @@
 #include "assay/explain/win_text.h"
 
 #include "assay/explain/line_text.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
 namespace {
 
 // "the rook on a8"; "the rook from a8" where it falls elsewhere.
-std::string FallenText(const Position& position, const Spoils& spoils) {
-  return "the " + std::string(Name(position.At(spoils.start).kind())) +
-         (spoils.start == spoils.square ? " on " : " from ") +
-         ToString(spoils.start);
+Message Fallen(const Position& position, const Spoils& spoils) {
+  const PieceKind kind = position.At(spoils.start).kind();
+  return spoils.start == spoils.square ? Unit(kind, spoils.start)
+                                       : Say("unit.from", kind, spoils.start);
 }
 
 // A pawn that becomes a queen, and some small change lost.
@@ -37,91 +36,89 @@ struct Losses {
   }
   // "a queen and two pawns": what is lost (1) or gained (-1), dearest first;
   // the one of `named` is called `name`.
-  std::string Text(int sign, PieceKind named = PieceKind::kNone,
-                   const std::string& name = "") const {
-    std::vector<std::string> texts;
+  Message Told(int sign, PieceKind named = PieceKind::kNone,
+               const Message& name = {}) const {
+    std::vector<Message> counts;
     for (int k = kPieceKinds - 1; k >= 0; --k) {
       const int count = of[k] * sign;
       const auto kind = static_cast<PieceKind>(k);
       if (count == 1 && kind == named) {
-        texts.push_back(name);
+        counts.push_back(name);
       } else if (count > 0) {
-        texts.push_back(CountText(count, kind));
+        counts.push_back(Count(count, kind));
       }
     }
-    return Join(texts);
+    return And(std::move(counts));
   }
 };
 
 // "the rook on a8", "the queen on a8 for a knight", "the exchange".
-std::string WhatText(const Position& position, const std::vector<Move>& line,
-                     const Spoils& spoils) {
+Message WhatFalls(const Position& position, const std::vector<Move>& line,
+                  const Spoils& spoils) {
   const Losses losses(position, AfterLine(position, line),
                       Other(spoils.winner));
   if (spoils.promotes) {
-    return spoils.gain >= kNewQueen ? "a new queen" : GainText(spoils.gain);
+    return spoils.gain >= kNewQueen ? Say("new_queen") : GainOf(spoils.gain);
   }
   const int rook = losses.of[Index(PieceKind::kRook)];
   const int minors = losses.of[Index(PieceKind::kKnight)] +
                      losses.of[Index(PieceKind::kBishop)];
   if (rook == 1 && minors == -1 && losses.Sum(1) == 1 && losses.Sum(-1) == 1) {
-    return "the exchange";
+    return Say("the_exchange");
   }
   const PieceKind fallen = position.At(spoils.start).kind();
-  const std::string won = losses.Text(1, fallen, FallenText(position, spoils));
-  const std::string given = losses.Text(-1);
-  return given.empty() ? won : won + " for " + given;
+  const Message won = losses.Told(1, fallen, Fallen(position, spoils));
+  const Message given = losses.Told(-1);
+  return given.empty() ? won : Say("for", won, given);
 }
 
 // How the idea works, from the claim that comes first.
-class HowText {
+class How {
  public:
-  HowText(const Position& position, const std::vector<Move>& line,
-          const Spoils& spoils, const MotifFound& found, bool named)
+  How(const Position& position, const std::vector<Move>& line,
+      const Spoils& spoils, const MotifFound& found, bool named)
       : line_(line), spoils_(spoils), found_(found), named_(named) {
     const auto upto = line.begin() + static_cast<std::ptrdiff_t>(found.ply);
     before_ = AfterLine(position, {line.begin(), upto});
     after_ = AfterLine(before_, {line[found.ply]});
   }
 
-  std::string Write() const {
+  Message Tell() const {
     switch (found_.motif) {
       case Motif::kFork:
-        return Shown() + " forks " + UnitsText(after_, Others());
+        return Say("how.fork", Shown(), UnitsOn(after_, Others()));
       case Motif::kSkewer:
-        return Shown() + " skewers " + UnitText(after_, First().others[0]) +
-               " and " + UnitText(after_, First().others[1]) + " behind it";
+        return Say("how.skewer", Shown(), UnitOn(after_, First().others[0]),
+                   UnitOn(after_, First().others[1]));
       case Motif::kDiscovered:
-        return Shown() + " uncovers an attack by " +
-               UnitText(after_, First().squares[0]) + " on " +
-               UnitsText(after_, Others());
+        return Say("how.discovered", Shown(),
+                   UnitOn(after_, First().squares[0]),
+                   UnitsOn(after_, Others()));
       case Motif::kPin:
-        return PinText();
+        return Pin();
       case Motif::kOverloaded:
-        return UnitText(before_, First().squares[0]) + " alone guards " +
-               UnitsText(before_, Others());
+        return Say("how.overloaded", UnitOn(before_, First().squares[0]),
+                   UnitsOn(before_, Others()));
       case Motif::kGuardRemoved:
-        return Shown() + " takes the only guard of " +
-               UnitText(before_, First().squares[0]);
+        return Say("how.guard_removed", Shown(),
+                   UnitOn(before_, First().squares[0]));
       case Motif::kPinnedDefender:
-        return UnitText(before_, First().squares[0]) + ", which guards " +
-               ToString(spoils_.square) + ", is pinned to " +
-               UnitText(before_, First().others[1]);
+        return Say("how.pinned_defender", UnitOn(before_, First().squares[0]),
+                   spoils_.square, UnitOn(before_, First().others[1]));
       case Motif::kTrapped:
-        return TrappedText();
+        return Trapped();
       case Motif::kUndefended:
-        return "nothing guards " + Fallen();
+        return Say("how.undefended", FallenNow());
       case Motif::kExchange:
-        return ExchangeText();
+        return Exchange();
       case Motif::kPromotion:
-        return UnitText(before_, line_[found_.ply].from()) +
-               " goes through to promote";
+        return Say("how.promotion", UnitOn(before_, line_[found_.ply].from()));
       case Motif::kBackRankMate:
       case Motif::kMate:
       case Motif::kNone:
         break;
     }
-    return "";
+    return {};
   }
 
  private:
@@ -130,37 +127,33 @@ class HowText {
   std::string Shown() const { return NumberedMove(before_, line_[found_.ply]); }
 
   // What falls, as "it" where the sentence has just named it.
-  std::string Fallen() const {
+  Message FallenNow() const {
     return named_ && spoils_.start == spoils_.square
-               ? "it"
-               : UnitText(before_, spoils_.square);
+               ? Say("it", before_.At(spoils_.square).kind())
+               : UnitOn(before_, spoils_.square);
   }
 
-  std::string ExchangeText() const {
+  Message Exchange() const {
     const Square from = line_[found_.ply].from();
     if (ExchangeValue(before_.At(from).kind()) < ExchangeValue(spoils_.kind)) {
-      return UnitText(before_, from) + " attacks " + Fallen() +
-             " and is worth less";
+      return Say("how.worth_less", UnitOn(before_, from), FallenNow());
     }
-    return "captures on " + ToString(spoils_.square) + " come out ahead";
+    return Say("how.captures", spoils_.square);
   }
 
-  std::string PinText() const {
-    const std::string pinned = UnitText(after_, First().squares[0]);
-    const std::string behind = UnitText(after_, First().others[1]);
-    if (line_[found_.ply].to() == First().others[0]) {
-      return Shown() + " pins " + pinned + " to " + behind;
-    }
-    return Shown() + " goes for " + pinned + ", which is pinned to " + behind;
+  Message Pin() const {
+    const bool pins = line_[found_.ply].to() == First().others[0];
+    return Say(pins ? "how.pins" : "how.goes_for_pinned", Shown(),
+               UnitOn(after_, First().squares[0]),
+               UnitOn(after_, First().others[1]));
   }
 
-  std::string TrappedText() const {
+  Message Trapped() const {
     const Square square = First().squares[0];
     if (First().line.empty()) {
-      return UnitText(before_, square) + " is trapped";
+      return Say("how.is_trapped", UnitOn(before_, square));
     }
-    return Shown() + " leaves " + UnitText(after_, square) +
-           " without a way out";
+    return Say("how.traps", Shown(), UnitOn(after_, square));
   }
 
   const std::vector<Move>& line_;
@@ -173,12 +166,12 @@ class HowText {
 
 }  // namespace
 
-std::string GainText(int value) {
-  if (value >= 900) return "a queen's worth";
-  if (value >= 450) return "a rook's worth";
-  if (value >= 300) return "a piece's worth";
-  if (value >= 150) return "about two pawns' worth";
-  return "a pawn's worth";
+Message GainOf(int value) {
+  return Say(value >= 900   ? "worth.queen"
+             : value >= 450 ? "worth.rook"
+             : value >= 300 ? "worth.piece"
+             : value >= 150 ? "worth.two_pawns"
+                            : "worth.pawn");
 }
 
 WinText TellWin(const Position& position, Side side, const Win& win,
@@ -191,9 +184,9 @@ WinText TellWin(const Position& position, Side side, const Win& win,
   } else {
     line.resize(win.spoils->shown_plies);
     found = FindMotif(position, line, *win.spoils);
-    told.what = WhatText(position, line, *win.spoils);
-    const bool named = told.what == FallenText(position, *win.spoils);
-    told.how = HowText(position, line, *win.spoils, found, named).Write();
+    told.what = WhatFalls(position, line, *win.spoils);
+    const bool named = told.what == Fallen(position, *win.spoils);
+    told.how = How(position, line, *win.spoils, found, named).Tell();
     table.Add(LineClaim(position, side, line), told.claims);
   }
   told.motif = found.motif;

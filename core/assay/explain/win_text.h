@@ -5,6 +5,7 @@
 #include <string>
 
 #include "assay/explain/claim_table.h"
+#include "assay/explain/message.h"
 #include "assay/proof/motif.h"
 #include "assay/proof/questions.h"
 
@@ -13,15 +14,13 @@ namespace assay {
 // Parts of sentences; claims are those that all of them stand on.
 struct WinText {
   Motif motif = Motif::kNone;
-  std::string what;  // "the rook on a8", "the exchange"; "" where it mates
-  std::string how;   // "12. Nc7+ forks ..."; "" where no one idea says how
+  Message what;      // "the rook on a8", "the exchange"; none where it mates
+  Message how;       // "12. Nc7+ forks ..."; none where no one idea says how
   std::string line;  // "12. Nc7+ Kd8 13. Nxa8"
   ClaimRefs claims;
 
-  // ": how (line)", as the end of a sentence.
-  std::string Evidence() const {
-    return ": " + (how.empty() ? line : how + " (" + line + ")");
-  }
+  // "how (line)", for the end of a sentence.
+  Message Evidence() const { return Say("win.evidence", how, line); }
 };
 
 // The win is of the side; its line starts at the position.
@@ -29,7 +28,7 @@ WinText TellWin(const Position& position, Side side, const Win& win,
                 ClaimTable& table);
 
 // What captures gain, in words by the size of the gain: "a piece's worth".
-std::string GainText(int value);
+Message GainOf(int value);
 
 }  // namespace assay
 

@@ -7,6 +7,7 @@
 #include <optional>
 #include <utility>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/text.h"
 #include "assay/explain/words.h"
@@ -178,7 +179,7 @@ class Student {
     place.cost_cp = plan.gain;
     place.position = before;
     ClaimTable table;
-    place.text = TellPlan(facts, plan, table).text +
+    place.text = English(TellPlan(facts, plan, table).said) +
                  " It was let happen: " + NumberedMove(before, play_.moves[i]) +
                  ".";
     Keep(std::move(place), tally.places);

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/text.h"
 #include "assay/lesson/markup.h"
 
@@ -22,8 +23,9 @@ std::vector<Step> StepsOf(const Explanation& explanation) {
   std::vector<Step> steps;
   Centipawns rest = explanation.score_cp;
   for (const Reason& reason : explanation.reasons) {
-    steps.push_back({std::string(Name(reason.favours())) + ": " + reason.phrase,
-                     reason.value_cp});
+    steps.push_back(
+        {std::string(Name(reason.favours())) + ": " + English(reason.phrase),
+         reason.value_cp});
     rest -= reason.value_cp;
   }
   if (rest != 0) steps.push_back({"All that is lighter, together", rest});

@@ -1,0 +1,61 @@
+// The words of a language: a template a message, from catalogue/*.txt.
+//
+// A row is an id, a tab and its template. In a template, "{1}" is the first
+// argument: a number in words, a side, a piece, squares, files, moves, or a
+// message that its own row words. After it may follow
+//
+//   nom acc dat gen    the case of what is put there; else that of the whole
+//   def indef plural   a piece with its article, or several
+//   digits             a number in digits
+//   cap                its first letter is a capital
+//   after              a clause that begins with its verb where the language
+//                      asks for that after another word
+//
+// and "|" begins alternatives: "{1|one|several}" by number (of a list, or of
+// what a message speaks of first), "{1 if|there|not}"
+// by whether it is there (no zero, no empty message), "{1 gender|m|f|n}" by the
+// gender of the first piece in it, "{1 side|White|Black}", "{case|nom|acc|dat|
+// gen}" and "{order|usual|after}". Where alternatives are missing the last one
+// stands for them; after "if", nothing does. Rows of "list." fold their
+// arguments, "all but the last|the last"; those of "piece." and "article." are
+// the table of nouns: gender, and the cases of singular and plural.
+#ifndef ASSAY_EXPLAIN_CATALOGUE_H_
+#define ASSAY_EXPLAIN_CATALOGUE_H_
+
+#include <string>
+#include <string_view>
+#include <unordered_map>
+
+#include "assay/explain/message.h"
+
+namespace assay {
+
+// Never changes once made: any number of threads may share one.
+class Catalogue {
+ public:
+  // The catalogue of a language by its BCP 47 tag ("de", "de-AT"; in any case,
+  // empty for English); null where there is none. Made at the first call.
+  static const Catalogue* Of(std::string_view language);
+  static const Catalogue& English();
+
+  // The message in words; empty for an empty one.
+  std::string Text(const Message& message) const;
+
+  // The template of an id; empty where there is none.
+  std::string_view Find(std::string_view id) const;
+  const std::unordered_map<std::string_view, std::string_view>& rows() const {
+    return rows_;
+  }
+
+ private:
+  explicit Catalogue(std::string_view text);
+
+  std::unordered_map<std::string_view, std::string_view> rows_;
+};
+
+// In English.
+std::string English(const Message& message);
+
+}  // namespace assay
+
+#endif  // ASSAY_EXPLAIN_CATALOGUE_H_
