@@ -16,7 +16,8 @@ const problems = [];
 let files = 0;
 for (const [at, room] of rooms.entries()) {
   const allowed = new Set(rooms.slice(0, at + 1));
-  for (const name of readdirSync(join(core, 'assay', room))) {
+  const names = readdirSync(join(core, 'assay', room));
+  for (const name of names.filter((each) => /\.(h|cc)$/.test(each))) {
     files += 1;
     const path = join(core, 'assay', room, name);
     for (const line of readFileSync(path, 'utf8').split('\n')) {

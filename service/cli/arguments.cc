@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "assay/base/problem.h"
+#include "assay/explain/catalogue.h"
 
 namespace assay::service {
 namespace {
@@ -25,6 +26,8 @@ constexpr Option kOptions[] = {
     {"--proof-nodes", true, "explain move compare lesson proofread find"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
+    {"--language", true, "explain"},
+    {"--wording", false, "explain"},
     {"--with", true, "compare"},
     {"--pgn", false, "explain score"},
     {"--ply", true, "explain score"},
@@ -154,6 +157,11 @@ absl::Status ReadOption(const Option& option, const std::string& value,
   }
   if (option.name == "--format") return ReadFormat(value, arguments);
   if (option.name == "--proof-nodes") return ReadNodes(value, arguments);
+  if (option.name == "--language") {
+    arguments.language = value;
+    if (Catalogue::Of(value) != nullptr) return absl::OkStatus();
+    return Problem3("--language", "no texts in it", value, "en or de");
+  }
   if (option.name == "--jobs") {
     return ReadNumber(option.name, value, 1, kMostJobs, arguments.jobs);
   }
@@ -193,6 +201,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
   if (option.name == "--static") arguments.static_only = true;
   if (option.name == "--all-claims") arguments.all_claims = true;
   if (option.name == "--ledger") arguments.ledger = true;
+  if (option.name == "--wording") arguments.wording = true;
   if (option.name == "--help") arguments.help = true;
   return absl::OkStatus();
 }
@@ -359,6 +368,10 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --every-hit           find: not the first alone of those that follow each
                         other in a game
   --all-claims          explain, JSON: every claim that holds, used or not
+  --language TAG        explain: the texts' language, en or de; moves keep their
+                        English letters
+  --wording             explain, JSON: beside each text what it says apart from
+                        any language, for programs that translate
   --proof-nodes N       search N nodes behind what is said; 0, the default, is
                         24000, some 30 ms a position
   --static              no search: the verdict is that of counting alone

@@ -38,6 +38,8 @@ struct Arguments {
   std::uint64_t proof_nodes = 0;
   bool all_claims = false;
   bool ledger = false;
+  std::string language;           // of the texts; empty: English
+  bool wording = false;           // with what the texts say, for who translates
   std::vector<std::string> with;  // further positions to compare
   bool pgn = false;               // the file holds games
   PlySelection plies;

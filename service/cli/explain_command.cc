@@ -1,6 +1,7 @@
 #include "service/cli/commands.h"
 #include "service/cli/print.h"
 #include "service/convert/convert.h"
+#include "service/convert/wording.h"
 
 namespace assay::service {
 
@@ -10,6 +11,7 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
   options.all_claims = arguments.all_claims;
   options.static_only = arguments.static_only;
   options.proof_nodes = arguments.proof_nodes;
+  options.language = arguments.language;
   const TextStyle style = StyleOf(arguments);
   const auto work = [&](const Item& item) -> ItemOutput {
     const absl::StatusOr<NamedRecord> named = ReadItem(item);
@@ -23,6 +25,7 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
     }
     v1::Explanation message;
     ToProto(explanation, assayer, &message);
+    if (arguments.wording) AddWordings(explanation, &message);
     return ExplainedJson(*named, &message);
   };
   return RunOnInput(arguments, out, OneByOne(work));

@@ -36,6 +36,7 @@ TextStyle StyleOf(const Arguments& arguments) {
   TextStyle style;
   style.colour = UseColour();
   style.ledger = arguments.ledger;
+  style.language = arguments.language;
   return style;
 }
 

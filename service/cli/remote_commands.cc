@@ -125,6 +125,8 @@ v1::ExplainOptions RemoteOptions(const Arguments& arguments) {
   options.set_static_only(arguments.static_only);
   options.set_proof_nodes(static_cast<unsigned>(arguments.proof_nodes));
   options.set_omit_claims(arguments.format == Format::kText);
+  options.set_language(arguments.language);
+  options.set_with_wording(arguments.wording);
   return options;
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "service/convert/convert.h"
+#include "service/convert/wording.h"
 
 namespace assay::service {
 namespace {
@@ -67,6 +68,7 @@ absl::Status ExplainItem(const ExplainContext& context,
   if (!with_claims) explanation.claims.clear();
   ToProto(explanation, context.assayer, answer);
   if (!with_claims) DropClaimIndices(answer);
+  if (request.options().with_wording()) AddWordings(explanation, answer);
   return absl::OkStatus();
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/comparison.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
@@ -70,14 +71,20 @@ std::optional<Position> ReadPosition(const v1::PositionSource& source,
   return std::nullopt;
 }
 
-// "en", alone or with subtags such as a region: BCP 47, in any case.
-bool IsEnglish(const std::string& tag) {
-  return tag.size() >= 2 && std::tolower(tag[0]) == 'e' &&
-         std::tolower(tag[1]) == 'n' && (tag.size() == 2 || tag[2] == '-');
+// What a call can be asked to speak.
+enum class Speaks { kEnglish, kAll };
+
+void CheckLanguage(const std::string& language, Speaks speaks,
+                   Problems& problems) {
+  const Catalogue* words = Catalogue::Of(language);
+  const bool english = words == &Catalogue::English();
+  if (words != nullptr && (english || speaks == Speaks::kAll)) return;
+  problems.push_back({"options.language", "no texts in it", Quoted(language),
+                      speaks == Speaks::kAll ? "\"en\" or \"de\"" : "\"en\""});
 }
 
 void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
-                  Problems& problems) {
+                  Problems& problems, Speaks speaks = Speaks::kEnglish) {
   if (!options.static_only() &&
       options.proof_nodes() > budget.most_proof_nodes) {
     problems.push_back({"options.proof_nodes", "over the server's ceiling",
@@ -89,10 +96,7 @@ void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
                         std::to_string(options.audience()),
                         "a number of the enum Audience"});
   }
-  if (!options.language().empty() && !IsEnglish(options.language())) {
-    problems.push_back({"options.language", "no texts in it",
-                        Quoted(options.language()), "\"en\""});
-  }
+  CheckLanguage(options.language(), speaks, problems);
 }
 
 // A move from the position, at `path` of the request.
@@ -129,6 +133,7 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
   if (options.max_plans_per_side() > 0) {
     core.max_plans_per_side = options.max_plans_per_side();
   }
+  core.language = options.language();
   core.cancelled = cancelled;
   return core;
 }
@@ -155,7 +160,7 @@ absl::StatusOr<Position> ReadExplainRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems);
+  CheckOptions(request.options(), budget, problems, Speaks::kAll);
   if (request.tag().size() > kMostTagBytes) {
     problems.push_back({"tag", "too long",
                         std::to_string(request.tag().size()) + " bytes",

@@ -24,12 +24,14 @@ const std::string kFolder = ASSAY_GOLDEN_DIR;
 
 class Golden : public ::testing::TestWithParam<std::string> {};
 class ProvedGolden : public ::testing::TestWithParam<std::string> {};
+class GermanGolden : public ::testing::TestWithParam<std::string> {};
 
 void ExpectUnchanged(const std::string& path, const ExplainOptions& options) {
   const std::string golden = ContentOf(path);
   const std::string fen = golden.substr(0, golden.find('\n'));
   TextStyle style;
   style.ledger = options.static_only;
+  style.language = options.language;
   EXPECT_EQ(
       ToText(Assayer().Explain(testing_support::FromFen(fen), options), style),
       golden)
@@ -44,15 +46,26 @@ TEST_P(ProvedGolden, ExplanationIsUnchanged) {
   ExpectUnchanged(GetParam(), ExplainOptions());
 }
 
+TEST_P(GermanGolden, ExplanationIsUnchanged) {
+  ExplainOptions options;
+  options.language = "de";
+  ExpectUnchanged(GetParam(), options);
+}
+
 INSTANTIATE_TEST_SUITE_P(Positions, Golden,
                          ::testing::ValuesIn(GoldenFiles(kFolder)), NameOfFile);
 INSTANTIATE_TEST_SUITE_P(Positions, ProvedGolden,
                          ::testing::ValuesIn(GoldenFiles(kFolder + "/proved")),
                          NameOfFile);
 
+INSTANTIATE_TEST_SUITE_P(Positions, GermanGolden,
+                         ::testing::ValuesIn(GoldenFiles(kFolder + "/de")),
+                         NameOfFile);
+
 TEST(GoldenFiles, AreThere) {
   EXPECT_GE(GoldenFiles(kFolder).size(), 10U);
   EXPECT_GE(GoldenFiles(kFolder + "/proved").size(), 6U);
+  EXPECT_GE(GoldenFiles(kFolder + "/de").size(), 12U);
 }
 
 }  // namespace

@@ -39,8 +39,9 @@ struct ExplainOptions {
   // No search at all: the verdict is that of the static score, and there are
   // no threats, temptations or advice.
   bool static_only = false;
-  // The texts' language, as a BCP 47 tag: one that Catalogue::Of knows, else
-  // English. Moves stay SAN with English letters.
+  // The language of Explain's texts, as a BCP 47 tag: one that Catalogue::Of
+  // knows, else English. Moves stay SAN with English letters; moves,
+  // comparisons and what-ifs are told in English.
   std::string language;
   // Nodes of search, all proofs of the explanation together; 0: the default,
   // kDefaultProofNodes (proof/search.h).

@@ -275,7 +275,9 @@ std::vector<TermComparison> ByTerm(
 Comparison Compare(const Assayer& assayer, const Position& position,
                    const std::vector<Move>& moves,
                    const std::vector<Position>& others,
-                   const ExplainOptions& options) {
+                   const ExplainOptions& asked) {
+  ExplainOptions options = asked;
+  options.language.clear();  // what decides is told in English
   Comparison comparison;
   std::vector<Explanation>& explanations = comparison.explanations;
   if (moves.empty()) explanations.push_back(assayer.Explain(position, options));

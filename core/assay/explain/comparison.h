@@ -37,7 +37,7 @@ struct Comparison {
 Comparison Compare(const Assayer& assayer, const Position& position,
                    const std::vector<Move>& moves,
                    const std::vector<Position>& others,
-                   const ExplainOptions& options = {});
+                   const ExplainOptions& asked = {});
 
 }  // namespace assay
 

@@ -1,7 +1,7 @@
 // What is said, apart from any language: the id of a template and what goes
 // into it. A catalogue (catalogue.h) puts it into words.
 //
-//   Say("has", Side::kWhite, Say("passed", false, kE5, Message()))
+//   Say("has", Side::kWhite, Say("pawns.passed", kE5, false, Message()))
 //
 // is "White has a passed pawn on e5" in English. Code that decides what is said
 // makes messages and looks at no words; equal messages say the same.

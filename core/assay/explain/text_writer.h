@@ -12,6 +12,7 @@ struct TextStyle {
   bool colour = false;     // ANSI bold and dim; for terminals only
   bool ledger = false;     // every entry with its value
   std::size_t width = 80;  // columns that sentences are wrapped to
+  std::string language;    // of the words around the texts: Catalogue::Of
 };
 
 // Centipawns as signed pawns with two decimals: "+0.42", "-1.05", "0.00".
