@@ -107,7 +107,12 @@ class Reasoner {
       return Say("reason.guards", It(plan_.targets[0]), claim.squares[0]);
     }
     if (claim.line.empty() || plan_.kind == PlanKind::kRestrain) return {};
-    return Say("reason.covered", claim.squares[0], Times(claim.count),
+    const Square square = claim.squares[0];
+    const Piece there = position_.At(square);
+    if (!there.empty() && there.side() != plan_.side) {
+      return Say("reason.hits", square);
+    }
+    return Say("reason.covered", square, Times(claim.count),
                claim.other_count == 0 ? Say("times.nothing")
                                       : Times(claim.other_count));
   }

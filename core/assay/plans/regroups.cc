@@ -332,7 +332,7 @@ void OfferHit(const Outlook& outlook, Square bishop, Square pawn,
     const std::optional<Position> after =
         PlayRoute(outlook.position, outlook.side, {bishop, end}, draft.moves);
     if (!after.has_value()) continue;
-    draft.targets = {end, pawn};
+    draft.targets = {end};
     draft.promise = kIdleBishopHits;
     Claim hit = ControlClaim(Facts(*after), outlook.side, pawn);
     hit.line = WithPasses(outlook.position, outlook.side, draft.moves);
