@@ -84,7 +84,7 @@ Message BeginningOf(const Proved& proved, const ToldPlan& told,
   advice.plan = plan.index;
   Merge(told.claims, advice.claims);
   Merge(told.steps.front().claims, advice.claims);
-  const Message begins = Sentence(Say(
+  Message begins = Sentence(Say(
       "advice.deed", NumberedMove(proved.position, advice.move), told.begins));
   if (plan.is_best) return begins;
   const Move best = proved.proof.line.front();
