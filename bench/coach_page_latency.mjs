@@ -5,24 +5,14 @@
 
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { launch, openPanel, servePage, settled, visit } from '../tests/examples/lib/desk.mjs';
-import { Assayd } from '../tests/server/lib/assayd.mjs';
+import { openDesk, openPanel, settled, visit }
+  from '../tests/examples/lib/desk.mjs';
 
 const mostMs = 150;
 
-let server;
 let desk;
-let browser;
-before(async () => {
-  server = await Assayd.start(process.env.ASSAYD);
-  desk = await servePage(['--service', server.address]);
-  browser = await launch();
-});
-after(async () => {
-  await browser.close();
-  await desk.stop();
-  await server.stop();
-});
+before(async () => { desk = await openDesk(); });
+after(() => desk.close());
 
 // Clicks and waits, inside the page, until the panel's counted answer has been
 // drawn: milliseconds.
@@ -46,7 +36,7 @@ function timed(page, { click, panel, is }) {
 }
 
 test('200 clicks', { timeout: 120000 }, async () => {
-  const page = await visit(browser, desk.url);
+  const page = await visit(desk.browser, desk.url);
   const times = { step: [], move: [], edit: [] };
   // Through the games of the course, forwards: each place is a new position.
   // The proved answers to the places before are under way meanwhile.

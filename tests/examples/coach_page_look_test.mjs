@@ -11,9 +11,8 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { HtmlValidate } from 'html-validate';
-import { launch, openPanel, servePage, settled, showFen, sizes, visit }
+import { openDesk, openPanel, settled, showFen, sizes, visit }
   from './lib/desk.mjs';
-import { Assayd } from '../server/lib/assayd.mjs';
 
 const middlegame =
   'r1bq1rk1/p4ppp/1pn1pn2/2pp4/3P1B2/2PBPN2/P1P2PPP/R2Q1RK1 w - - 0 10';
@@ -33,19 +32,9 @@ const validator = new HtmlValidate({
   },
 });
 
-let server;
 let desk;
-let browser;
-before(async () => {
-  server = await Assayd.start(process.env.ASSAYD);
-  desk = await servePage(['--service', server.address]);
-  browser = await launch();
-});
-after(async () => {
-  await browser.close();
-  await desk.stop();
-  await server.stop();
-});
+before(async () => { desk = await openDesk(); });
+after(() => desk.close());
 
 // Each look of the page in turn; `see(name)` is called for each.
 async function everyLook(page, see) {
@@ -117,7 +106,8 @@ async function fits(page, name, { width }) {
 for (const [size, viewport] of Object.entries(sizes)) {
   for (const scheme of ['light', 'dark']) {
     test(`accessible and in its place: ${size}, ${scheme}`, async () => {
-      const page = await visit(browser, desk.url, { size: viewport, scheme });
+      const page = await visit(desk.browser, desk.url,
+        { size: viewport, scheme });
       await everyLook(page, async (name) => {
         await page.mouse.move(0, 0);
         // What fades has to have faded: colours are looked at.
@@ -149,13 +139,13 @@ test('the HTML is valid, as written and as it becomes', async () => {
         `${name}:${line}: ${ruleId}: ${message}`), []);
   };
   await valid(await readFile(written, 'utf8'), 'index.html');
-  const page = await visit(browser, desk.url);
+  const page = await visit(desk.browser, desk.url);
   await everyLook(page, async (name) => valid(await page.content(), name));
 });
 
 test('by day and by lamp light as the reader likes, whatever the device',
   async () => {
-    const page = await visit(browser, desk.url, { scheme: 'dark' });
+    const page = await visit(desk.browser, desk.url, { scheme: 'dark' });
     const paper = () => page.evaluate(() =>
       getComputedStyle(document.body).backgroundColor);
     const evening = await paper();

@@ -8,8 +8,8 @@ import { request as httpRequest } from 'node:http';
 import { connect as connectTcp, createServer } from 'node:net';
 import { after, before, test } from 'node:test';
 import { setTimeout as pause } from 'node:timers/promises';
-import { launch, openPanel, servePage, settled, settledOn, showFen, visit }
-  from './lib/desk.mjs';
+import { askFen, launch, openPanel, servePage, settled, settledOn, showFen,
+  visit } from './lib/desk.mjs';
 import { Assayd } from '../server/lib/assayd.mjs';
 
 const pawnUp = '4k3/8/8/8/8/8/4P3/4K3 w - - 0 1';
@@ -46,9 +46,7 @@ test('a service on any port; told as absent, found again without a click',
       line?.includes(address)));
     const page = await visit(browser, desk.url);
     assert.equal(await server.stop(), 0);
-    await openPanel(page, 'open');
-    await page.fill('#fen-input', pawnUp);
-    await page.press('#fen-input', 'Enter');
+    await askFen(page, pawnUp);
     await page.waitForSelector('#panel-explain .refusal');
     assert.match(await page.textContent('#panel-explain .refusal'),
       /does not answer\. It may be starting again/);
@@ -71,9 +69,7 @@ test('a slow service: that an answer is coming is shown, then the answer',
       '--deadline-ms', '6000']);
     const page = await visit(browser, desk.url);
     way.delayMs = 600;
-    await openPanel(page, 'open');
-    await page.fill('#fen-input', pawnUp);
-    await page.press('#fen-input', 'Enter');
+    await askFen(page, pawnUp);
     await page.waitForSelector('.pending:has-text("Counting")');
     // The counted answer comes first and is told as what it is.
     await page.waitForSelector('#panel-explain[data-phase="looking"]');
@@ -87,9 +83,7 @@ test('a slow service: that an answer is coming is shown, then the answer',
     assert.equal(await page.locator('.pending').count(), 0);
     // Slower than anyone waits for: a sentence, a button, and it works again.
     way.delayMs = 4000;
-    await openPanel(page, 'open');
-    await page.fill('#fen-input', rookUp);
-    await page.press('#fen-input', 'Enter');
+    await askFen(page, rookUp);
     await page.waitForSelector('.pending:has-text("longer than usual")');
     await page.waitForSelector('.refusal:has-text("took too long")');
     way.delayMs = 0;
@@ -117,9 +111,7 @@ test('a late answer never stands where a newer one belongs', async () => {
     late += 1;
     return route.fulfill({ response }).catch(() => {});
   });
-  await openPanel(page, 'open');
-  await page.fill('#fen-input', pawnUp);
-  await page.press('#fen-input', 'Enter');
+  await askFen(page, pawnUp);
   await pause(300);
   await showFen(page, rookUp);
   const before = await page.textContent('#panel-explain');

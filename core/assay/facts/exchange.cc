@@ -215,15 +215,10 @@ int ExchangeValueOf(const Position& position, Square square,
 int ExchangeValueOf(const Facts& facts, Square square) {
   const Position& position = facts.position();
   if (!CanBeTaken(position, square)) return 0;
-  const Side owner = position.At(square).side();
-  const Side enemy = Other(owner);
-  if (!Contains(facts.Attacked(enemy), square) ||
-      (facts.InCheck() && position.side_to_move() == owner)) {
-    return 0;
-  }
-  return ValueUnderAttack(position, square,
-                          position.AllAttackers(square, position.Occupied()),
-                          facts.Shields());
+  // Most squares are done with by what is known.
+  const Side enemy = Other(position.At(square).side());
+  if (!Contains(facts.Attacked(enemy), square)) return 0;
+  return ExchangeValueOf(position, square, facts.Shields());
 }
 
 int ExchangeValueOnceGone(const Position& position, Square square,

@@ -11,6 +11,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
+import { Assayd } from '../../server/lib/assayd.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 export const example = join(here, '../../../examples/coach_page');
@@ -44,6 +45,19 @@ export async function servePage(args) {
     [join(example, 'server/main.mjs'), '--port', '0', ...args],
     { stdio: ['ignore', 'pipe', 'inherit'] });
   return watched(child);
+}
+
+// The page with a service of its own, in a browser: {url, browser, close}.
+export async function openDesk() {
+  const server = await Assayd.start(process.env.ASSAYD);
+  const desk = await servePage(['--service', server.address]);
+  const browser = await launch();
+  const close = async () => {
+    await browser.close();
+    await desk.stop();
+    await server.stop();
+  };
+  return { url: desk.url, browser, close };
 }
 
 // A program that prints "The page: URL" and ends on SIGINT.
@@ -101,10 +115,15 @@ export async function openPanel(page, panel) {
   await page.click(`#tab-${panel}`);
 }
 
-export async function showFen(page, fen) {
+// Asks for a position, as a reader does who pastes it.
+export async function askFen(page, fen) {
   await openPanel(page, 'open');
   await page.fill('#fen-input', fen);
   await page.press('#fen-input', 'Enter');
+}
+
+export async function showFen(page, fen) {
+  await askFen(page, fen);
   await settledOn(page, fen);
 }
 
