@@ -10,6 +10,9 @@ namespace {
 // A change below this is small change.
 constexpr Centipawns kLeastChange = 15;
 
+// More than most ledgers have.
+constexpr std::size_t kUsualEntries = 64;
+
 std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
                                     ClaimTable& table) {
   std::vector<ExplainedEntry> entries;
@@ -39,7 +42,11 @@ Centipawns ValueOf(const std::vector<Reason>& reasons, Topic topic) {
 Account MakeAccount(const Facts& facts, const Weights& weights,
                     ClaimTable& table) {
   Ledger ledger;
+  ledger.entries.reserve(kUsualEntries);
+  ledger.claims.reserve(kUsualEntries);
   MakeLedger(facts, weights, ledger);
+  // What follows adds about as many again.
+  table.Reserve(2 * ledger.claims.size());
   Account account;
   account.score_cp = ledger.score_cp;
   account.ledger = InWords(facts, ledger, table);

@@ -1,4 +1,3 @@
-// Templates are read as they are filled in: they are short, and so is this.
 #include "assay/explain/catalogue.h"
 
 #include <algorithm>
@@ -9,81 +8,6 @@
 
 namespace assay {
 namespace {
-
-enum class Case { kNominative, kAccusative, kDative, kGenitive };
-
-// What a part of a text takes over from the whole.
-struct Setting {
-  Case in_case = Case::kNominative;
-  bool after = false;  // another word comes first
-};
-
-// The part before the separator, which is cut off with it; separators inside
-// braces do not count.
-std::string_view Cut(std::string_view& text, char separator) {
-  int depth = 0;
-  std::size_t at = 0;
-  for (; at < text.size(); ++at) {
-    if (text[at] == '{') ++depth;
-    if (text[at] == '}') --depth;
-    if (depth == 0 && text[at] == separator) break;
-  }
-  const std::string_view part = text.substr(0, at);
-  text.remove_prefix(std::min(at + 1, text.size()));
-  return part;
-}
-
-// The alternative of that number, else the last one.
-std::string_view Pick(std::string_view alternatives, char separator,
-                      std::size_t wanted) {
-  std::string_view picked;
-  for (std::size_t i = 0; i <= wanted && !alternatives.empty(); ++i) {
-    picked = Cut(alternatives, separator);
-  }
-  return picked;
-}
-
-// The words of one field before its first "|".
-struct Field {
-  Field(std::string_view text, Setting whole) : setting(whole) {
-    const std::string_view first = Cut(text, ' ');
-    if (first.size() == 1 && first[0] >= '1' && first[0] <= '9') {
-      index = first[0] - '1';
-    } else {
-      by_case = first == "case";
-      by_order = first == "order";
-    }
-    while (!text.empty()) Note(Cut(text, ' '));
-  }
-
-  void Note(std::string_view word) {
-    if (word == "nom") setting.in_case = Case::kNominative;
-    if (word == "acc") setting.in_case = Case::kAccusative;
-    if (word == "dat") setting.in_case = Case::kDative;
-    if (word == "gen") setting.in_case = Case::kGenitive;
-    if (word == "after") setting.after = true;
-    if (word == "def") article = "article.def";
-    if (word == "indef") article = "article.indef";
-    if (word == "plural") plural = true;
-    if (word == "digits") digits = true;
-    if (word == "cap") capital = true;
-    if (word == "if") by_presence = true;
-    if (word == "gender") by_gender = true;
-    if (word == "side") by_side = true;
-  }
-
-  int index = -1;
-  Setting setting;
-  const char* article = nullptr;
-  bool plural = false;
-  bool digits = false;
-  bool capital = false;
-  bool by_case = false;
-  bool by_order = false;
-  bool by_presence = false;
-  bool by_gender = false;
-  bool by_side = false;
-};
 
 const char* PieceRow(PieceKind kind) {
   constexpr std::array<const char*, kPieceKinds + 1> kRows = {"piece.pawn",
@@ -140,39 +64,37 @@ PieceKind FirstPiece(const Argument& argument) {
   return PieceKind::kNone;
 }
 
+// Nothing to write.
+const Template kNothing;
+
 class Writer {
  public:
   explicit Writer(const Catalogue& catalogue) : catalogue_(catalogue) {}
 
   void Write(const Message& message, Setting setting) {
-    const std::string_view row = catalogue_.Find(message.id);
     if (IsList(message)) {
-      Fold(row, message.arguments, setting);
+      PutList(Row(message.id), message.arguments, setting);
     } else {
-      Fill(row, message.arguments, setting);
+      Fill(catalogue_.Read(message.id), message.arguments, setting);
     }
   }
 
   std::string Take() { return std::move(text_); }
 
  private:
-  void Fill(std::string_view row, const std::vector<Argument>& arguments,
-            Setting setting) {
-    while (!row.empty()) {
-      const std::size_t open = std::min(row.find('{'), row.size());
-      text_ += row.substr(0, open);
-      row.remove_prefix(open);
-      if (row.empty()) return;
-      std::string_view field = Cut(row, '}').substr(1);
-      const std::string_view words = Cut(field, '|');
-      const Field read(words, setting);
+  void Fill(const Template& row, const std::vector<Argument>& arguments,
+            Setting whole) {
+    for (const Template::Part& part : row.parts) {
+      text_ += part.words;
+      if (!part.has_field) continue;
+      const Setting setting = part.field.Within(whole);
       const std::size_t begin = text_.size();
-      if (!field.empty()) {
-        Fill(Chosen(read, field, arguments), arguments, setting);
-      } else if (const Argument* argument = At(read, arguments)) {
-        Put(*argument, read);
+      if (!part.alternatives.empty()) {
+        Fill(Chosen(part, setting, arguments), arguments, setting);
+      } else if (const Argument* argument = At(part.field, arguments)) {
+        Put(*argument, part.field, setting);
       }
-      if (read.capital) Capitalise(begin);
+      if (part.field.capital) Capitalise(begin);
     }
   }
 
@@ -183,38 +105,39 @@ class Writer {
                                                         : nullptr;
   }
 
-  std::string_view Chosen(const Field& field, std::string_view alternatives,
-                          const std::vector<Argument>& arguments) const {
-    const auto nth = [&](int n) {
-      return Pick(alternatives, '|', static_cast<std::size_t>(n));
+  const Template& Chosen(const Template::Part& part, Setting setting,
+                         const std::vector<Argument>& arguments) const {
+    const Field& field = part.field;
+    const std::vector<Template>& all = part.alternatives;
+    const auto nth = [&all](int n) -> const Template& {
+      return all[std::min(static_cast<std::size_t>(n), all.size() - 1)];
     };
-    if (field.by_case) return nth(static_cast<int>(field.setting.in_case));
-    if (field.by_order) return nth(field.setting.after ? 1 : 0);
+    if (field.by_case) return nth(static_cast<int>(setting.in_case));
+    if (field.by_order) return nth(setting.after ? 1 : 0);
     const Argument* argument = At(field, arguments);
-    if (argument == nullptr) return "";
+    if (argument == nullptr) return kNothing;
     if (field.by_presence) {
-      if (IsThere(*argument)) return nth(0);
-      Cut(alternatives, '|');
-      return Pick(alternatives, '|', 0);
+      if (IsThere(*argument)) return all[0];
+      return all.size() > 1 ? all[1] : kNothing;
     }
     if (field.by_gender) return nth(GenderOf(FirstPiece(*argument)));
     if (field.by_side) {
       const auto* side = std::get_if<Side>(&argument->value());
-      return side == nullptr ? "" : nth(Index(*side));
+      return side == nullptr ? kNothing : nth(Index(*side));
     }
     return nth(CountOf(*argument) == 1 ? 0 : 1);
   }
 
-  void Put(const Argument& argument, const Field& field) {
+  void Put(const Argument& argument, const Field& field, Setting setting) {
     const Argument::Value& value = argument.value();
     if (const auto* message = std::get_if<Message>(&value)) {
-      Write(*message, field.setting);
+      Write(*message, setting);
     } else if (const auto* moves = std::get_if<std::string>(&value)) {
       text_ += *moves;
     } else if (const auto* side = std::get_if<Side>(&value)) {
       text_ += Row(*side == Side::kWhite ? "side.white" : "side.black");
     } else if (const auto* kind = std::get_if<PieceKind>(&value)) {
-      PutPiece(*kind, field);
+      PutPiece(*kind, field, setting);
     } else if (const auto* number = std::get_if<int>(&value)) {
       PutNumber(*number, field.digits);
     } else if (const auto* squares = std::get_if<Squares>(&value)) {
@@ -231,8 +154,8 @@ class Writer {
     text_ += word.empty() ? text : word;
   }
 
-  void PutPiece(PieceKind kind, const Field& field) {
-    const auto in_case = static_cast<std::size_t>(field.setting.in_case);
+  void PutPiece(PieceKind kind, const Field& field, Setting setting) {
+    const auto in_case = static_cast<std::size_t>(setting.in_case);
     const std::string_view row = Row(PieceRow(kind));
     if (field.article != nullptr) {
       const std::string article(field.article);
@@ -244,35 +167,45 @@ class Writer {
   }
 
   void PutSquares(Squares squares) {
-    std::vector<Argument> names;
+    int nth = 0;
+    const std::string_view list = Row("list.and");
+    const int count = PopCount(squares.set);
     for (const Square square : Each(squares.set)) {
-      names.emplace_back(ToString(square));
+      Join(list, nth++, count);
+      text_ += static_cast<char>('a' + FileOf(square));
+      text_ += static_cast<char>('1' + RankOf(square));
     }
-    Fold(Row("list.and"), names, {});
   }
 
   void PutFiles(Files files) {
-    std::vector<Argument> names;
-    for (const Square first : Each(FillFiles(files.set) & kRank1)) {
-      names.emplace_back(std::string{static_cast<char>('a' + FileOf(first))} +
-                         "-");
+    int nth = 0;
+    const std::string_view list = Row("list.and");
+    const Bitboard firsts = FillFiles(files.set) & kRank1;
+    const int count = PopCount(firsts);
+    for (const Square first : Each(firsts)) {
+      Join(list, nth++, count);
+      text_ += static_cast<char>('a' + FileOf(first));
+      text_ += '-';
     }
-    Fold(Row("list.and"), names, {});
-    text_ += Pick(Row("files"), '|', names.size() == 1 ? 0 : 1);
+    text_ += Pick(Row("files"), '|', count == 1 ? 0 : 1);
   }
 
-  // "{1}, {2}|{1} and {2}": what is there so far, and one more.
-  void Fold(std::string_view row, const std::vector<Argument>& items,
-            Setting setting) {
-    for (std::size_t i = 0; i < items.size(); ++i) {
-      if (i > 0) {
-        const bool last = i + 1 == items.size();
-        // What is there stays where it is; only the joint is written.
-        const std::string_view joint = Pick(row, '|', last ? 1 : 0);
-        text_ += joint.substr(3, joint.size() - 6);
-      }
-      Put(items[i], Field("1", setting));
+  void PutList(std::string_view list, const std::vector<Argument>& items,
+               Setting setting) {
+    int nth = 0;
+    const int count = static_cast<int>(items.size());
+    for (const Argument& item : items) {
+      Join(list, nth++, count);
+      Put(item, Field(), setting);
     }
+  }
+
+  // What comes before the nth item of a list: "{1}, {2}|{1} and {2}" is what
+  // is there so far, and one more.
+  void Join(std::string_view list, int nth, int count) {
+    if (nth == 0) return;
+    const std::string_view joint = Pick(list, '|', nth + 1 == count ? 1 : 0);
+    text_ += joint.substr(3, joint.size() - 6);
   }
 
   std::string_view Row(std::string_view id) const {
@@ -312,7 +245,9 @@ Catalogue::Catalogue(std::string_view text) {
     text.remove_prefix(std::min(end + 1, text.size()));
     const std::size_t tab = line.find('\t');
     if (tab != std::string_view::npos && line.front() != '#') {
-      rows_.emplace(line.substr(0, tab), line.substr(tab + 1));
+      const std::string_view id = line.substr(0, tab);
+      rows_.emplace(id, line.substr(tab + 1));
+      templates_.emplace(id, Template(line.substr(tab + 1)));
     }
   }
 }
@@ -333,6 +268,11 @@ const Catalogue* Catalogue::Of(std::string_view language) {
 std::string_view Catalogue::Find(std::string_view id) const {
   const auto row = rows_.find(id);
   return row == rows_.end() ? std::string_view() : row->second;
+}
+
+const Template& Catalogue::Read(std::string_view id) const {
+  const auto read = templates_.find(id);
+  return read == templates_.end() ? kNothing : read->second;
 }
 
 std::string Catalogue::Text(const Message& message) const {

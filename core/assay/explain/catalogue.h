@@ -27,6 +27,7 @@
 #include <unordered_map>
 
 #include "assay/explain/message.h"
+#include "assay/explain/template.h"
 
 namespace assay {
 
@@ -41,8 +42,9 @@ class Catalogue {
   // The message in words; empty for an empty one.
   std::string Text(const Message& message) const;
 
-  // The template of an id; empty where there is none.
+  // The template of an id, as written and as read; empty where there is none.
   std::string_view Find(std::string_view id) const;
+  const Template& Read(std::string_view id) const;
   const std::unordered_map<std::string_view, std::string_view>& rows() const {
     return rows_;
   }
@@ -51,6 +53,7 @@ class Catalogue {
   explicit Catalogue(std::string_view text);
 
   std::unordered_map<std::string_view, std::string_view> rows_;
+  std::unordered_map<std::string_view, Template> templates_;
 };
 
 // In English.

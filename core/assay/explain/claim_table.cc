@@ -3,6 +3,17 @@
 #include <algorithm>
 
 namespace assay {
+namespace {
+
+constexpr std::size_t kUsualRefs = 4;
+
+void AddOnce(std::uint32_t ref, ClaimRefs& refs) {
+  if (std::find(refs.begin(), refs.end(), ref) != refs.end()) return;
+  if (refs.capacity() == 0) refs.reserve(kUsualRefs);
+  refs.push_back(ref);
+}
+
+}  // namespace
 
 std::uint32_t ClaimTable::Add(const Claim& claim) {
   const auto found = std::find(claims_.begin(), claims_.end(), claim);
@@ -14,15 +25,11 @@ std::uint32_t ClaimTable::Add(const Claim& claim) {
 }
 
 void ClaimTable::Add(const Claim& claim, ClaimRefs& refs) {
-  Merge({Add(claim)}, refs);
+  AddOnce(Add(claim), refs);
 }
 
 void Merge(const ClaimRefs& from, ClaimRefs& refs) {
-  for (const std::uint32_t ref : from) {
-    if (std::find(refs.begin(), refs.end(), ref) == refs.end()) {
-      refs.push_back(ref);
-    }
-  }
+  for (const std::uint32_t ref : from) AddOnce(ref, refs);
 }
 
 }  // namespace assay

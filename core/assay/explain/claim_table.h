@@ -2,6 +2,7 @@
 #ifndef ASSAY_EXPLAIN_CLAIM_TABLE_H_
 #define ASSAY_EXPLAIN_CLAIM_TABLE_H_
 
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -18,6 +19,9 @@ class ClaimTable {
   std::uint32_t Add(const Claim& claim);
   // Adds the claim and notes its index in `refs`, once.
   void Add(const Claim& claim, ClaimRefs& refs);
+
+  // Makes room for so many more claims.
+  void Reserve(std::size_t more) { claims_.reserve(claims_.size() + more); }
 
   const std::vector<Claim>& claims() const { return claims_; }
   std::vector<Claim> Take() { return std::move(claims_); }

@@ -84,7 +84,7 @@ class Teller {
       std::vector<Move> upto = prefix;
       upto.push_back(move);
       table_.Add(LineClaim(position_, plan_.side, upto), step.claims);
-      told_.steps.push_back(step);
+      told_.steps.push_back(std::move(step));
       at = at.After(move);
     }
     NoteRoutes();

@@ -41,9 +41,10 @@ class Answers {
     Move stop;
     for (const Move answer : AnswersTo(here, rest, targets)) {
       const Position after = here.After(answer);
+      // Dear questions last: what the answer costs, then the ledger's.
+      if (CostOf(here, answer, hangs) >= kLosingStep) continue;
       const Centipawns then = outlook_.Score(after);
-      if (IsOvertaken(here, plan_, answer) && Stopped(after, rest, got, then) &&
-          CostOf(here, answer, hangs) < kLosingStep) {
+      if (IsOvertaken(here, plan_, answer) && Stopped(after, rest, got, then)) {
         plan_.counter = {answer};
         plan_.counter_from = plan_.moves.size() - rest.size();
         plan_.standing = Standing::kSlow;
@@ -52,7 +53,6 @@ class Answers {
       // The cheapest is looked for: one that costs more need not be tried.
       if (!stop.is_null() && then >= best) continue;
       if (!Stopped(after, rest, got, then)) continue;
-      if (CostOf(here, answer, hangs) >= kLosingStep) continue;
       best = then;
       stop = answer;
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "absl/container/inlined_vector.h"
 #include "assay/facts/exchange.h"
 #include "assay/plans/pawn_play.h"
 #include "assay/plans/stops.h"
@@ -50,23 +51,48 @@ void CapturesOf(const Position& position, int least, MoveList& moves) {
   if (targets != 0) LegalMovesTo(position, targets, moves);
 }
 
-// Whether captures win at least so much, above 0, for the side to move. A
-// capture of less than that cannot: the other side may stop. `last`: where the
-// other side captured just now. Taking back there is tried first, since it
-// mostly settles the question.
-bool CapturesWin(const Position& position, int least, int depth,
-                 Square last = kNoSquare) {
+struct Capture {
+  Move move;
+  int taken = 0;
+  int order = 0;  // the greater, the sooner it is tried
+};
+
+// Few positions have more.
+using Captures = absl::InlinedVector<Capture, 12>;
+
+// The captures of at least so much, those first that mostly settle the
+// question: taking back on `last`, then the most taken by the least.
+Captures InOrder(const Position& position, int least, Square last) {
+  constexpr int kMoreThanAny = 1 << 11;  // than any piece's value
+  constexpr int kTakesBack = 1 << 24;
   MoveList moves;
   CapturesOf(position, least, moves);
-  for (const bool takes_back : {true, false}) {
-    for (const Move move : moves) {
-      const int taken = Taken(position, move);
-      if (taken < least || (move.to() == last) != takes_back) continue;
-      // The last capture that is counted has no answer.
-      if (depth == 1 || !CapturesWin(position.After(move), taken - least + 1,
-                                     depth - 1, move.to())) {
-        return true;
-      }
+  Captures captures;
+  for (const Move move : moves) {
+    const int taken = Taken(position, move);
+    if (taken < least) continue;
+    const int taker = ExchangeValue(position.At(move.from()).kind());
+    const int order =
+        (move.to() == last ? kTakesBack : 0) + kMoreThanAny * taken - taker;
+    const auto later = std::find_if(
+        captures.begin(), captures.end(),
+        [order](const Capture& other) { return other.order < order; });
+    captures.insert(later, {move, taken, order});
+  }
+  return captures;
+}
+
+// Whether captures win at least so much, above 0, for the side to move. A
+// capture of less than that cannot: the other side may stop. `last`: where the
+// other side captured just now.
+bool CapturesWin(const Position& position, int least, int depth,
+                 Square last = kNoSquare) {
+  for (const Capture& capture : InOrder(position, least, last)) {
+    // The last capture that is counted has no answer.
+    if (depth == 1 ||
+        !CapturesWin(position.After(capture.move), capture.taken - least + 1,
+                     depth - 1, capture.move.to())) {
+      return true;
     }
   }
   return false;
