@@ -1,9 +1,11 @@
-// A whole static explanation, in microseconds.
+// A whole static explanation, in microseconds and in calls for memory.
 #include <benchmark/benchmark.h>
 
 #include "assay/explain/assayer.h"
 #include "assay/explain/text.h"
 #include "assay/plans/planner.h"
+#include "bench/allocations.h"
+#include "bench/main.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -20,12 +22,16 @@ void ExplainStatic(benchmark::State& state) {
   options.static_only = true;
   const std::vector<Position>& positions = Positions();
   std::size_t at = 0;
+  const std::uint64_t before = Allocations();
   for (auto _ : state) {
     benchmark::DoNotOptimize(
         assayer.Explain(positions[at], options).summary.size());
     at = at + 1 == positions.size() ? 0 : at + 1;
   }
   state.SetItemsProcessed(state.iterations());
+  state.counters["allocations"] =
+      benchmark::Counter(static_cast<double>(Allocations() - before),
+                         benchmark::Counter::kAvgIterations);
 }
 BENCHMARK(ExplainStatic)->Unit(benchmark::kMicrosecond);
 
@@ -57,9 +63,5 @@ void CheckAnswers() {
 }  // namespace assay::bench
 
 int main(int argc, char** argv) {
-  assay::bench::CheckAnswers();
-  benchmark::Initialize(&argc, argv);
-  benchmark::RunSpecifiedBenchmarks();
-  benchmark::Shutdown();
-  return 0;
+  return assay::bench::RunChecked(argc, argv, assay::bench::CheckAnswers);
 }

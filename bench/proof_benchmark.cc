@@ -7,6 +7,7 @@
 
 #include "assay/explain/assayer.h"
 #include "assay/proof/search.h"
+#include "bench/main.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -109,9 +110,5 @@ void CheckAnswers() {
 }  // namespace assay::bench
 
 int main(int argc, char** argv) {
-  assay::bench::CheckAnswers();
-  benchmark::Initialize(&argc, argv);
-  benchmark::RunSpecifiedBenchmarks();
-  benchmark::Shutdown();
-  return 0;
+  return assay::bench::RunChecked(argc, argv, assay::bench::CheckAnswers);
 }

@@ -1,7 +1,8 @@
-// Move generation: perft in leaves a second, legal moves in positions a
-// second.
+// Move generation: perft in leaves a second, legal moves and FENs in positions
+// a second.
 #include <benchmark/benchmark.h>
 
+#include "bench/main.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -41,6 +42,21 @@ void ListLegalMoves(benchmark::State& state) {
 }
 BENCHMARK(ListLegalMoves);
 
+// Reading a FEN, which checks that the position can be.
+void ReadFen(benchmark::State& state) {
+  std::vector<std::string> fens;
+  for (const Position& position : ManyPositions()) {
+    fens.push_back(ToFen(position));
+  }
+  std::size_t at = 0;
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(PositionFromFen(fens[at]).ok());
+    at = at + 1 == fens.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK(ReadFen);
+
 void CheckAnswers() {
   for (const PerftRow& row : kPerftRows) {
     const Position position = FromFen(row.position.fen);
@@ -54,15 +70,11 @@ void CheckAnswers() {
 }  // namespace assay::bench
 
 int main(int argc, char** argv) {
-  assay::bench::CheckAnswers();
   for (const auto& row : assay::bench::kPerftRows) {
     benchmark::RegisterBenchmark(
         (std::string("Perft/") + row.position.name).c_str(),
         assay::bench::Perft, row)
         ->Unit(benchmark::kMillisecond);
   }
-  benchmark::Initialize(&argc, argv);
-  benchmark::RunSpecifiedBenchmarks();
-  benchmark::Shutdown();
-  return 0;
+  return assay::bench::RunChecked(argc, argv, assay::bench::CheckAnswers);
 }

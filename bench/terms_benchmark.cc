@@ -4,6 +4,7 @@
 #include "assay/facts/claim_lists.h"
 #include "assay/terms/ledger.h"
 #include "assay/terms/sink.h"
+#include "bench/main.h"
 #include "bench/positions.h"
 
 namespace assay::bench {
@@ -114,9 +115,5 @@ void CheckAnswers() {
 }  // namespace assay::bench
 
 int main(int argc, char** argv) {
-  assay::bench::CheckAnswers();
-  benchmark::Initialize(&argc, argv);
-  benchmark::RunSpecifiedBenchmarks();
-  benchmark::Shutdown();
-  return 0;
+  return assay::bench::RunChecked(argc, argv, assay::bench::CheckAnswers);
 }
