@@ -27,6 +27,7 @@ constexpr Option kOptions[] = {
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
     {"--language", true, "explain"},
+    {"--audience", true, "explain"},
     {"--wording", false, "explain"},
     {"--with", true, "compare"},
     {"--pgn", false, "explain score"},
@@ -92,6 +93,18 @@ absl::Status ReadFormat(const std::string& value, Arguments& arguments) {
                     arguments.command == "terms"   ? "text, json or weights"
                     : arguments.command == "score" ? "text, json or epd"
                                                    : "text or json");
+  }
+  return absl::OkStatus();
+}
+
+absl::Status ReadAudience(const std::string& value, Arguments& arguments) {
+  if (value == "newcomer") {
+    arguments.audience = Audience::kNewcomer;
+  } else if (value == "expert") {
+    arguments.audience = Audience::kExpert;
+  } else if (value != "club") {
+    return Problem3("--audience", "unknown audience", value,
+                    "newcomer, club or expert");
   }
   return absl::OkStatus();
 }
@@ -162,6 +175,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
     if (Catalogue::Of(value) != nullptr) return absl::OkStatus();
     return Problem3("--language", "no texts in it", value, "en or de");
   }
+  if (option.name == "--audience") return ReadAudience(value, arguments);
   if (option.name == "--jobs") {
     return ReadNumber(option.name, value, 1, kMostJobs, arguments.jobs);
   }
@@ -370,6 +384,9 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --all-claims          explain, JSON: every claim that holds, used or not
   --language TAG        explain: the texts' language, en or de; moves keep their
                         English letters
+  --audience WHO        explain: newcomer (what each trade word means, no
+                        values), club, the default, or expert (few words,
+                        values, the line searched)
   --wording             explain, JSON: beside each text what it says apart from
                         any language, for programs that translate
   --proof-nodes N       search N nodes behind what is said; 0, the default, is

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "absl/status/statusor.h"
+#include "assay/explain/audience.h"
 #include "assay/lesson/key_positions.h"
 
 namespace assay::service {
@@ -38,7 +39,8 @@ struct Arguments {
   std::uint64_t proof_nodes = 0;
   bool all_claims = false;
   bool ledger = false;
-  std::string language;           // of the texts; empty: English
+  std::string language;  // of the texts; empty: English
+  Audience audience = Audience::kClub;
   bool wording = false;           // with what the texts say, for who translates
   std::vector<std::string> with;  // further positions to compare
   bool pgn = false;               // the file holds games

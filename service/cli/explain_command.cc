@@ -12,6 +12,7 @@ int RunExplain(const Arguments& arguments, const Assayer& assayer,
   options.static_only = arguments.static_only;
   options.proof_nodes = arguments.proof_nodes;
   options.language = arguments.language;
+  options.audience = arguments.audience;
   const TextStyle style = StyleOf(arguments);
   const auto work = [&](const Item& item) -> ItemOutput {
     const absl::StatusOr<NamedRecord> named = ReadItem(item);

@@ -37,6 +37,7 @@ TextStyle StyleOf(const Arguments& arguments) {
   style.colour = UseColour();
   style.ledger = arguments.ledger;
   style.language = arguments.language;
+  style.audience = arguments.audience;
   return style;
 }
 

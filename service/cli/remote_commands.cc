@@ -118,6 +118,18 @@ ClientOptions ClientOptionsOf(const Arguments& arguments) {
   return options;
 }
 
+v1::Audience ToProto(Audience audience) {
+  switch (audience) {
+    case Audience::kNewcomer:
+      return v1::AUDIENCE_NEWCOMER;
+    case Audience::kExpert:
+      return v1::AUDIENCE_EXPERT;
+    case Audience::kClub:
+      break;
+  }
+  return v1::AUDIENCE_CLUB;
+}
+
 }  // namespace
 
 v1::ExplainOptions RemoteOptions(const Arguments& arguments) {
@@ -126,6 +138,7 @@ v1::ExplainOptions RemoteOptions(const Arguments& arguments) {
   options.set_proof_nodes(static_cast<unsigned>(arguments.proof_nodes));
   options.set_omit_claims(arguments.format == Format::kText);
   options.set_language(arguments.language);
+  options.set_audience(ToProto(arguments.audience));
   options.set_with_wording(arguments.wording);
   return options;
 }

@@ -71,7 +71,8 @@ std::optional<Position> ReadPosition(const v1::PositionSource& source,
   return std::nullopt;
 }
 
-// What a call can be asked to speak.
+// What a call can be asked to speak: English for the club, or every language
+// for every audience.
 enum class Speaks { kEnglish, kAll };
 
 void CheckLanguage(const std::string& language, Speaks speaks,
@@ -96,7 +97,26 @@ void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
                         std::to_string(options.audience()),
                         "a number of the enum Audience"});
   }
+  const bool club = options.audience() == v1::AUDIENCE_UNSPECIFIED ||
+                    options.audience() == v1::AUDIENCE_CLUB;
+  if (v1::Audience_IsValid(options.audience()) && !club &&
+      speaks == Speaks::kEnglish) {
+    problems.push_back({"options.audience", "no texts for it",
+                        v1::Audience_Name(options.audience()),
+                        "AUDIENCE_CLUB"});
+  }
   CheckLanguage(options.language(), speaks, problems);
+}
+
+Audience ToCore(v1::Audience audience) {
+  switch (audience) {
+    case v1::AUDIENCE_NEWCOMER:
+      return Audience::kNewcomer;
+    case v1::AUDIENCE_EXPERT:
+      return Audience::kExpert;
+    default:
+      return Audience::kClub;
+  }
 }
 
 // A move from the position, at `path` of the request.
@@ -134,6 +154,7 @@ ExplainOptions ToCore(const v1::ExplainOptions& options,
     core.max_plans_per_side = options.max_plans_per_side();
   }
   core.language = options.language();
+  core.audience = ToCore(options.audience());
   core.cancelled = cancelled;
   return core;
 }

@@ -25,6 +25,8 @@ const std::string kFolder = ASSAY_GOLDEN_DIR;
 class Golden : public ::testing::TestWithParam<std::string> {};
 class ProvedGolden : public ::testing::TestWithParam<std::string> {};
 class GermanGolden : public ::testing::TestWithParam<std::string> {};
+class NewcomerGolden : public ::testing::TestWithParam<std::string> {};
+class ExpertGolden : public ::testing::TestWithParam<std::string> {};
 
 void ExpectUnchanged(const std::string& path, const ExplainOptions& options) {
   const std::string golden = ContentOf(path);
@@ -32,6 +34,7 @@ void ExpectUnchanged(const std::string& path, const ExplainOptions& options) {
   TextStyle style;
   style.ledger = options.static_only;
   style.language = options.language;
+  style.audience = options.audience;
   EXPECT_EQ(
       ToText(Assayer().Explain(testing_support::FromFen(fen), options), style),
       golden)
@@ -52,6 +55,18 @@ TEST_P(GermanGolden, ExplanationIsUnchanged) {
   ExpectUnchanged(GetParam(), options);
 }
 
+TEST_P(NewcomerGolden, ExplanationIsUnchanged) {
+  ExplainOptions options;
+  options.audience = Audience::kNewcomer;
+  ExpectUnchanged(GetParam(), options);
+}
+
+TEST_P(ExpertGolden, ExplanationIsUnchanged) {
+  ExplainOptions options;
+  options.audience = Audience::kExpert;
+  ExpectUnchanged(GetParam(), options);
+}
+
 INSTANTIATE_TEST_SUITE_P(Positions, Golden,
                          ::testing::ValuesIn(GoldenFiles(kFolder)), NameOfFile);
 INSTANTIATE_TEST_SUITE_P(Positions, ProvedGolden,
@@ -62,10 +77,20 @@ INSTANTIATE_TEST_SUITE_P(Positions, GermanGolden,
                          ::testing::ValuesIn(GoldenFiles(kFolder + "/de")),
                          NameOfFile);
 
+INSTANTIATE_TEST_SUITE_P(Positions, NewcomerGolden,
+                         ::testing::ValuesIn(GoldenFiles(kFolder +
+                                                         "/newcomer")),
+                         NameOfFile);
+INSTANTIATE_TEST_SUITE_P(Positions, ExpertGolden,
+                         ::testing::ValuesIn(GoldenFiles(kFolder + "/expert")),
+                         NameOfFile);
+
 TEST(GoldenFiles, AreThere) {
   EXPECT_GE(GoldenFiles(kFolder).size(), 10U);
   EXPECT_GE(GoldenFiles(kFolder + "/proved").size(), 6U);
   EXPECT_GE(GoldenFiles(kFolder + "/de").size(), 12U);
+  EXPECT_GE(GoldenFiles(kFolder + "/newcomer").size(), 5U);
+  EXPECT_GE(GoldenFiles(kFolder + "/expert").size(), 5U);
 }
 
 }  // namespace

@@ -219,8 +219,10 @@ Explanation Assayer::Explain(const Position& position,
     for (const Claim& claim : AllClaims(facts)) table.Add(claim);
   }
   explanation.claims = table.Take();
-  const Catalogue* words = Catalogue::Of(options.language);
-  PutIntoWords(words == nullptr ? Catalogue::English() : *words, explanation);
+  const Catalogue* words = Catalogue::Of(options.language, options.audience);
+  PutIntoWords(
+      words == nullptr ? *Catalogue::Of("en", options.audience) : *words,
+      explanation);
   return explanation;
 }
 

@@ -15,6 +15,7 @@
 #include <cstdint>
 #include <string>
 
+#include "assay/explain/audience.h"
 #include "assay/explain/explanation.h"
 #include "assay/rules/position.h"
 #include "assay/terms/weights.h"
@@ -43,6 +44,8 @@ struct ExplainOptions {
   // knows, else English. Moves stay SAN with English letters; moves,
   // comparisons and what-ifs are told in English.
   std::string language;
+  // Who Explain's texts are for.
+  Audience audience = Audience::kClub;
   // Nodes of search, all proofs of the explanation together; 0: the default,
   // kDefaultProofNodes (proof/search.h).
   std::uint64_t proof_nodes = 0;

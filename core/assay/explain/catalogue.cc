@@ -227,6 +227,8 @@ class Writer {
   std::string text_;
 };
 
+constexpr std::string_view kGlossary = "glossary.";
+
 // "de" of "de-AT", in lower case.
 std::string Primary(std::string_view tag) {
   std::string primary;
@@ -238,31 +240,53 @@ std::string Primary(std::string_view tag) {
 
 }  // namespace
 
-Catalogue::Catalogue(std::string_view text) {
+Catalogue::Catalogue(std::string_view text, Audience audience,
+                     std::string_view overlay)
+    : audience_(audience) {
+  Lay(text);
+  Lay(overlay);
+}
+
+void Catalogue::Lay(std::string_view text) {
   while (!text.empty()) {
     const std::size_t end = std::min(text.find('\n'), text.size());
     const std::string_view line = text.substr(0, end);
     text.remove_prefix(std::min(end + 1, text.size()));
     const std::size_t tab = line.find('\t');
-    if (tab != std::string_view::npos && line.front() != '#') {
-      const std::string_view id = line.substr(0, tab);
-      rows_.emplace(id, line.substr(tab + 1));
-      templates_.emplace(id, Template(line.substr(tab + 1)));
+    if (tab == std::string_view::npos || line.front() == '#') continue;
+    const std::string_view id = line.substr(0, tab);
+    const std::string_view row = line.substr(tab + 1);
+    if (id.substr(0, kGlossary.size()) == kGlossary) {
+      glossary_.push_back(ReadTradeWord(row));
+    } else {
+      rows_[id] = row;
+      templates_[id] = Template(row);
     }
   }
 }
 
-const Catalogue& Catalogue::English() {
-  static const Catalogue& english = *new Catalogue(kEnglishCatalogue);
-  return english;
-}
+const Catalogue& Catalogue::English() { return *Of("en"); }
 
-const Catalogue* Catalogue::Of(std::string_view language) {
+const Catalogue* Catalogue::Of(std::string_view language, Audience audience) {
+  struct Language {
+    explicit Language(std::string_view club, std::string_view newcomer,
+                      std::string_view expert)
+        : for_audience{Catalogue(club, Audience::kNewcomer, newcomer),
+                       Catalogue(club),
+                       Catalogue(club, Audience::kExpert, expert)} {}
+    const Catalogue for_audience[3];
+  };
+  const auto nth = static_cast<std::size_t>(audience);
   const std::string primary = Primary(language);
-  if (language.empty() || primary == "en") return &English();
+  if (language.empty() || primary == "en") {
+    static const Language& english =
+        *new Language(kEnglishCatalogue, kEnglishNewcomer, kEnglishExpert);
+    return &english.for_audience[nth];
+  }
   if (primary != "de") return nullptr;
-  static const Catalogue& german = *new Catalogue(kGermanCatalogue);
-  return &german;
+  static const Language& german =
+      *new Language(kGermanCatalogue, kGermanNewcomer, kGermanExpert);
+  return &german.for_audience[nth];
 }
 
 std::string_view Catalogue::Find(std::string_view id) const {

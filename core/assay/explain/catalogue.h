@@ -19,13 +19,19 @@
 // stands for them; after "if", nothing does. Rows of "list." fold their
 // arguments, "all but the last|the last"; those of "piece." and "article." are
 // the table of nouns: gender, and the cases of singular and plural.
+//
+// What newcomers and experts are told otherwise is laid over a language's rows
+// from a file of its own ("en_expert.txt"); newcomers' has a glossary, too.
 #ifndef ASSAY_EXPLAIN_CATALOGUE_H_
 #define ASSAY_EXPLAIN_CATALOGUE_H_
 
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <vector>
 
+#include "assay/explain/audience.h"
+#include "assay/explain/glossary.h"
 #include "assay/explain/message.h"
 #include "assay/explain/template.h"
 
@@ -36,7 +42,8 @@ class Catalogue {
  public:
   // The catalogue of a language by its BCP 47 tag ("de", "de-AT"; in any case,
   // empty for English); null where there is none. Made at the first call.
-  static const Catalogue* Of(std::string_view language);
+  static const Catalogue* Of(std::string_view language,
+                             Audience audience = Audience::kClub);
   static const Catalogue& English();
 
   // The message in words; empty for an empty one.
@@ -49,11 +56,21 @@ class Catalogue {
     return rows_;
   }
 
- private:
-  explicit Catalogue(std::string_view text);
+  Audience audience() const { return audience_; }
+  // What newcomers have explained; empty for others.
+  const std::vector<TradeWord>& glossary() const { return glossary_; }
 
+ private:
+  // Rows of `overlay` stand for those of `text`.
+  explicit Catalogue(std::string_view text, Audience audience = Audience::kClub,
+                     std::string_view overlay = {});
+
+  void Lay(std::string_view text);
+
+  Audience audience_;
   std::unordered_map<std::string_view, std::string_view> rows_;
   std::unordered_map<std::string_view, Template> templates_;
+  std::vector<TradeWord> glossary_;
 };
 
 // In English.

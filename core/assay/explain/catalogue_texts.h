@@ -5,7 +5,11 @@
 namespace assay {
 
 extern const char kEnglishCatalogue[];
+extern const char kEnglishNewcomer[];
+extern const char kEnglishExpert[];
 extern const char kGermanCatalogue[];
+extern const char kGermanNewcomer[];
+extern const char kGermanExpert[];
 
 }  // namespace assay
 

@@ -3,6 +3,7 @@
 #include <cstdlib>
 
 #include "assay/explain/catalogue.h"
+#include "assay/explain/line_text.h"
 #include "assay/notation/fen.h"
 
 namespace assay {
@@ -19,21 +20,51 @@ Message ScoreOf(const Explanation& explanation) {
   return Say("text.score_proved", counted, PawnsText(proof.score_cp));
 }
 
-// The words of one explanation in a language.
+const Catalogue& WordsFor(const TextStyle& style) {
+  const Catalogue* words = Catalogue::Of(style.language, style.audience);
+  return words == nullptr ? *Catalogue::Of("en", style.audience) : *words;
+}
+
+// The words around the texts.
 class Labels {
  public:
-  explicit Labels(const std::string& language)
-      : words_(Catalogue::Of(language) == nullptr ? Catalogue::English()
-                                                  : *Catalogue::Of(language)) {}
+  explicit Labels(const TextStyle& style) : words_(WordsFor(style)) {}
 
   // What stands before a line: right-aligned.
   std::string operator()(std::string_view id) const {
     return Padded(std::string(words_.Find(id)), 9) + "  ";
   }
+
   std::string Head(const Explanation& explanation) const {
     const std::string nag = std::to_string(explanation.verdict.nag);
-    return "$" + nag + " " + std::string(words_.Find("nag." + nag)) + "; " +
-           words_.Text(ScoreOf(explanation));
+    const std::string verdict(words_.Find("nag." + nag));
+    if (words_.audience() != Audience::kNewcomer) {
+      return "$" + nag + " " + verdict + "; " +
+             words_.Text(ScoreOf(explanation));
+    }
+    // No values but one: a mate is what it is.
+    const auto& proof = explanation.proof;
+    const bool mates = proof.has_value() && proof->mate_in != 0;
+    return mates ? verdict + "; " + words_.Text(ScoreOf(explanation)) : verdict;
+  }
+
+  // Newcomers read no values; experts have them in the sentence.
+  std::string Margin(Centipawns value) const {
+    return words_.audience() == Audience::kClub
+               ? Padded(PawnsText(value), 7) + "  "
+               : "  ";
+  }
+
+  // The line that was searched; experts want to see it.
+  std::string Line(const Explanation& explanation) const {
+    const auto& proof = explanation.proof;
+    if (words_.audience() != Audience::kExpert || !proof.has_value() ||
+        proof->line.empty()) {
+      return "";
+    }
+    return words_.Text(Say("text.line",
+                           LineText(explanation.position, proof->line),
+                           proof->depth, static_cast<int>(proof->nodes)));
   }
 
  private:
@@ -57,11 +88,11 @@ void WriteStructure(const std::vector<std::string>& notes, const Labels& label,
 std::string ToText(const Explanation& explanation, const TextStyle& style) {
   TextWriter out(style);
   out.Dim(ToFen(explanation.position));
-  const Labels label(style.language);
+  const Labels label(style);
   out.Bold(label.Head(explanation));
   out.Wrapped("  ", explanation.summary);
   for (const Reason& reason : explanation.reasons) {
-    out.Wrapped(Padded(PawnsText(reason.value_cp), 7) + "  ", reason.text);
+    out.Wrapped(label.Margin(reason.value_cp), reason.text);
   }
   WriteStructure(explanation.structure.notes, label, out);
   for (const ToldPlan& plan : explanation.plans) {
@@ -81,6 +112,8 @@ std::string ToText(const Explanation& explanation, const TextStyle& style) {
   if (explanation.advice.has_value()) {
     out.Wrapped(label("label.first"), explanation.advice->text);
   }
+  const std::string line = label.Line(explanation);
+  if (!line.empty()) out.Wrapped(label("label.line"), line);
   if (style.ledger) {
     for (const ExplainedEntry& entry : explanation.ledger) {
       out.Wrapped("  " + Padded(PawnsText(entry.entry.value_cp), 7) + "  ",

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "assay/base/score.h"
+#include "assay/explain/audience.h"
 
 namespace assay {
 
@@ -12,7 +13,9 @@ struct TextStyle {
   bool colour = false;     // ANSI bold and dim; for terminals only
   bool ledger = false;     // every entry with its value
   std::size_t width = 80;  // columns that sentences are wrapped to
-  std::string language;    // of the words around the texts: Catalogue::Of
+  // Of the words around the texts: Catalogue::Of.
+  std::string language;
+  Audience audience = Audience::kClub;
 };
 
 // Centipawns as signed pawns with two decimals: "+0.42", "-1.05", "0.00".
