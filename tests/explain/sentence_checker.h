@@ -131,7 +131,10 @@ class Checker {
 
  private:
   void CheckReasons() const {
+    // Heaviest first, but for activity, which may give its place to what comes
+    // right before it, and for fine points, which come last.
     Centipawns last = 1 << 20;
+    bool fine_points = false;
     for (const Reason& reason : explanation_.reasons) {
       CheckSentence(reason.text, reason.claims);
       CheckBishopPair(reason);
@@ -143,8 +146,22 @@ class Checker {
       }
       EXPECT_EQ(reason.value_cp, sum) << reason.text;
       EXPECT_NE(sum, 0) << reason.text;
+      if (reason.topic == Topic::kPawnNumbers || reason.topic == Topic::kMove) {
+        if (!fine_points) last = 1 << 20;
+        fine_points = true;
+      } else {
+        EXPECT_FALSE(fine_points) << reason.text;
+      }
+      const bool before_activity = &reason != &explanation_.reasons.back() &&
+                                   (&reason + 1)->topic == Topic::kActivity;
+      const Centipawns lent =
+          before_activity ? std::abs((&reason + 1)->value_cp) : 0;
+      if (reason.topic == Topic::kActivity) {
+        last = std::max(last, std::abs(sum));
+        continue;
+      }
       EXPECT_LE(std::abs(sum), last) << reason.text;
-      last = std::abs(sum);
+      last = std::max(std::abs(sum), lent);
     }
   }
 

@@ -22,12 +22,17 @@
 namespace assay {
 namespace {
 
-// Reasons come heaviest first.
+// Leaves the first where all are light.
 void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   const auto light = [](const Reason& reason) {
     return std::abs(reason.value_cp) < kLightestReason;
   };
-  while (reasons.size() > 1 && light(reasons.back())) reasons.pop_back();
+  if (std::all_of(reasons.begin(), reasons.end(), light)) {
+    most = std::min<std::size_t>(most, 1);
+  } else {
+    reasons.erase(std::remove_if(reasons.begin(), reasons.end(), light),
+                  reasons.end());
+  }
   if (reasons.size() > most) {
     reasons.erase(reasons.begin() + static_cast<std::ptrdiff_t>(most),
                   reasons.end());

@@ -17,6 +17,7 @@
 
 #include "assay/explain/audience.h"
 #include "assay/explain/explanation.h"
+#include "assay/explain/reasons.h"
 #include "assay/rules/position.h"
 #include "assay/terms/weights.h"
 
@@ -24,10 +25,6 @@ namespace assay {
 
 // The library's version, as in the package.
 inline constexpr char kVersion[] = "0.1.0";
-
-// In centipawns: less than a tenth of a pawn is noise to a reader. The bare
-// move (the tempo term) counts as noise, too.
-inline constexpr Centipawns kLightestReason = 9;
 
 struct ExplainOptions {
   // The most reasons to give; further ones are left out, lightest first, and

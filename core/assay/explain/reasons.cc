@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "assay/explain/group.h"
+#include "assay/explain/ranking.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -75,10 +76,7 @@ std::vector<Reason> FindReasons(const Facts& facts,
     }
     reasons.push_back(std::move(reason));
   }
-  std::stable_sort(reasons.begin(), reasons.end(),
-                   [](const Reason& a, const Reason& b) {
-                     return std::abs(a.value_cp) > std::abs(b.value_cp);
-                   });
+  RankReasons(reasons);
   return reasons;
 }
 

@@ -9,8 +9,12 @@
 
 namespace assay {
 
+// In centipawns: less than a tenth of a pawn is noise to a reader. The bare
+// move (the tempo term) counts as noise, too.
+inline constexpr Centipawns kLightestReason = 9;
+
 // Groups all entries by what they are about, says each group in a sentence and
-// sorts by weight, heaviest first. Groups whose entries cancel to nothing are
+// ranks them (ranking.h). Groups whose entries cancel to nothing are
 // left out, so the values still add up to the score. `table` has the ledger's
 // claims; what the sentences name besides is added to it.
 std::vector<Reason> FindReasons(const Facts& facts,
