@@ -40,5 +40,9 @@ int main() {
          "every fault is told");
   Expect(__cplusplus == ASSAY_EXPECTED_STANDARD,
          "the host is compiled to its own standard");
+#ifdef ASSAY_PACKAGE_VERSION
+  Expect(assay::kVersion == std::string(ASSAY_PACKAGE_VERSION),
+         "the package has the library's version");
+#endif
   return failures == 0 ? 0 : 1;
 }
