@@ -24,7 +24,6 @@ struct assay_explainer {
 
 namespace {
 
-using assay::Problem;
 using assay::ProblemStatus;
 
 // A copy that is freed with free(); nullptr where there is no memory.

@@ -50,6 +50,8 @@
 extern "C" {
 #endif
 
+/* C has no "using". NOLINTBEGIN(modernize-use-using) */
+
 /* The numbers of the same names in gRPC. */
 typedef enum assay_code {
   ASSAY_OK = 0,
@@ -70,6 +72,8 @@ typedef struct assay_explain_options {
   uint64_t proof_nodes; /* nodes to search; 0: the default */
   const char* language; /* of the texts, a BCP 47 tag; NULL: English */
 } assay_explain_options;
+
+/* NOLINTEND(modernize-use-using) */
 
 /* The library's version, as "0.1.0", and that of its catalogue of terms, which
  * rises when a term is added, removed or defined anew. */
