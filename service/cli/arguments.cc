@@ -402,9 +402,8 @@ batch, an item that fails has a line of its own ("error: ..." in text,
       --server-token FILE   the bearer token is its first line
 
 Colour is used on a terminal only, and never where NO_COLOR is set.
-Exit status: 0 success; 1 a batch went on past a bad item, or proofread
-found something; 2 bad usage or a bad
-input; 3 cannot read or write.
+Exit status: 0 success; 1 a batch went on past a bad item, or proofread found
+something; 2 bad usage or a bad input; 3 cannot read or write, or out of memory.
 )";
 }
 

@@ -6,9 +6,10 @@
 #include <atomic>
 #include <iostream>
 #include <mutex>
-#include <thread>
 #include <utility>
 #include <vector>
+
+#include "service/cli/threads.h"
 
 namespace assay::service {
 namespace {
@@ -36,10 +37,7 @@ absl::Status WorkThrough(const std::vector<Item>& items,
       next = items.size();
     }
   };
-  std::vector<std::thread> threads;
-  for (int i = 1; i < jobs; ++i) threads.emplace_back(loop);
-  loop();
-  for (std::thread& thread : threads) thread.join();
+  RunOnThreads(jobs, loop);
   return status;
 }
 

@@ -7,9 +7,9 @@
 #include <functional>
 #include <map>
 #include <mutex>
-#include <thread>
 #include <utility>
-#include <vector>
+
+#include "service/cli/threads.h"
 
 namespace assay::service {
 
@@ -32,10 +32,7 @@ class InOrder {
   // False where the sink ended it.
   bool Run(int jobs) {
     window_ = static_cast<std::uint64_t>(jobs) * 4;
-    std::vector<std::thread> threads;
-    for (int i = 1; i < jobs; ++i) threads.emplace_back([this] { Loop(); });
-    Loop();
-    for (std::thread& thread : threads) thread.join();
+    RunOnThreads(jobs, [this] { Loop(); });
     return !ended_by_sink_;
   }
 

@@ -4,6 +4,7 @@
 #include <iostream>
 #include <iterator>
 #include <system_error>
+#include <vector>
 
 #include "assay/base/problem.h"
 #include "service/cli/commands.h"
@@ -58,6 +59,10 @@ class LessonRun {
   }
 
   int Run() {
+    for (const std::string& path : Outputs()) {
+      const absl::Status sound = OutputFile::Check(path);
+      if (!sound.ok()) return Failure(sound);
+    }
     const absl::StatusOr<std::string> text = ReadGames(arguments_);
     if (!text.ok()) return Failure(text.status());
     const Lesson lesson(*text, arguments_.selection, assayer_);
@@ -75,10 +80,13 @@ class LessonRun {
   }
 
  private:
+  std::vector<std::string> Outputs() const {
+    return {arguments_.items_file, arguments_.annotated_file,
+            arguments_.handout_file, arguments_.pdf_file};
+  }
+
   std::string FirstOutput() const {
-    for (const std::string& path :
-         {arguments_.items_file, arguments_.annotated_file,
-          arguments_.handout_file, arguments_.pdf_file}) {
+    for (const std::string& path : Outputs()) {
       if (!path.empty()) return path;
     }
     return "";

@@ -12,6 +12,10 @@ namespace assay::service {
 
 class OutputFile {
  public:
+  // UNAVAILABLE where the path is something else than a file, e.g. a device:
+  // to rename onto it would replace it.
+  static absl::Status Check(const std::string& path);
+
   // Written beside `path` until Commit().
   explicit OutputFile(const std::string& path);
   // Without Commit() nothing is left.

@@ -1,8 +1,8 @@
 #include "service/cli/print.h"
 
-#include "google/protobuf/util/json_util.h"
 #include "service/cli/commands.h"
 #include "service/convert/convert.h"
+#include "service/convert/json.h"
 
 namespace assay::service {
 namespace {
@@ -25,11 +25,7 @@ std::string Nags(const v1::Term& term) {
 }  // namespace
 
 std::string JsonLine(const google::protobuf::Message& message) {
-  std::string json;
-  const auto status = google::protobuf::util::MessageToJsonString(
-      message, &json, google::protobuf::util::JsonPrintOptions());
-  // Only malformed messages fail, which ours are not.
-  return status.ok() ? json + '\n' : std::string("{}\n");
+  return ToJson(message) + '\n';
 }
 
 TextStyle StyleOf(const Arguments& arguments) {

@@ -10,6 +10,7 @@
 #include "service/cli/commands.h"
 #include "service/cli/input.h"
 #include "service/cli/remote_commands.h"
+#include "service/convert/version_text.h"
 
 namespace assay::service {
 namespace {
@@ -89,7 +90,7 @@ int Run(const std::vector<std::string>& words, std::ostream& out) {
     return Finish(out, kSuccess);
   }
   if (arguments->command == "version") {
-    out << "assay " << kVersion << '\n';
+    out << "assay " << VersionText() << '\n';
     return Finish(out, kSuccess);
   }
   if (!arguments->server.empty()) return RunRemotely(*arguments, out);

@@ -11,6 +11,7 @@
 
 #include "absl/synchronization/mutex.h"
 #include "assay/explain/assayer.h"
+#include "service/convert/version_text.h"
 #include "service/server/credentials.h"
 #include "service/server/log.h"
 #include "service/server/options.h"
@@ -105,7 +106,7 @@ int Run(const std::vector<std::string>& words) {
     return kSuccess;
   }
   if (options->version) {
-    std::cout << "assayd " << kVersion << '\n';
+    std::cout << "assayd " << VersionText() << '\n';
     return kSuccess;
   }
   if (options->check_config) {

@@ -19,6 +19,7 @@ namespace {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
+using ::testing::StartsWith;
 using testing_support::FromFen;
 using testing_support::ProgramInput;
 using testing_support::ProgramResult;
@@ -256,9 +257,13 @@ TEST(Help, IsPrintedWhereverItIsAskedFor) {
   }
 }
 
-TEST(Version, IsThatOfTheLibrary) {
+TEST(Version, TellsTheLibraryItsCatalogueAndWeights) {
+  const std::string terms = RunAssay({"terms"}).out;
+  const std::string catalogue = terms.substr(0, terms.find('\n'));
+  EXPECT_THAT(catalogue, StartsWith("catalogue "));
   for (const char* word : {"version", "--version"}) {
-    EXPECT_EQ(RunAssay({word}).out, std::string("assay ") + kVersion + "\n");
+    EXPECT_EQ(RunAssay({word}).out,
+              std::string("assay ") + kVersion + " (" + catalogue + ")\n");
   }
 }
 
