@@ -78,8 +78,9 @@ void ProtoToBytes(benchmark::State& state) {
 BENCHMARK(ProtoToBytes)->Unit(benchmark::kMicrosecond);
 
 void ProtoToJson(benchmark::State& state) {
-  Each(state, Messages(),
-       [](const v1::Explanation& message) { return service::JsonLine(message).size(); });
+  Each(state, Messages(), [](const v1::Explanation& message) {
+    return service::JsonLine(message).size();
+  });
 }
 BENCHMARK(ProtoToJson)->Unit(benchmark::kMicrosecond);
 
