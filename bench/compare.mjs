@@ -43,7 +43,7 @@ for (const program of inBoth) {
       (build) => [build, measure(build, program, values.seconds)]));
     for (const [name, row] of Object.entries(found.get(newer))) {
       const before = found.get(older)[name];
-      if (before === undefined || name === 'PeakMemory') continue;
+      if (before === undefined || name.startsWith('PeakMemory')) continue;
       if (!ratios.has(name)) ratios.set(name, []);
       ratios.get(name).push(row.time / before.time);
     }
