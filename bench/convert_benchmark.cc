@@ -39,18 +39,12 @@ v1::Explanation Converted(const Explanation& explanation) {
   return message;
 }
 
-// Runs `work` on one item after another; `work` returns how many bytes came of
-// it.
-template <class Item, class Work>
-void Each(benchmark::State& state, const std::vector<Item>& items,
-          const Work& work) {
-  std::size_t at = 0;
+// `size_of` makes something of each item and returns how many bytes it has.
+template <class Item, class SizeOf>
+void EachWithSize(benchmark::State& state, const std::vector<Item>& items,
+                  const SizeOf& size_of) {
   std::size_t bytes = 0;
-  for (auto _ : state) {
-    bytes += work(items[at]);
-    at = at + 1 == items.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  Each(state, items, [&](const Item& item) { bytes += size_of(item); });
   state.counters["bytes"] = benchmark::Counter(
       static_cast<double>(bytes), benchmark::Counter::kAvgIterations);
 }
@@ -64,21 +58,21 @@ std::vector<v1::Explanation> Messages() {
 }
 
 void ExplanationToProto(benchmark::State& state) {
-  Each(state, Explanations(), [](const Explanation& explanation) {
+  EachWithSize(state, Explanations(), [](const Explanation& explanation) {
     return Converted(explanation).ByteSizeLong();
   });
 }
 BENCHMARK(ExplanationToProto)->Unit(benchmark::kMicrosecond);
 
 void ProtoToBytes(benchmark::State& state) {
-  Each(state, Messages(), [](const v1::Explanation& message) {
+  EachWithSize(state, Messages(), [](const v1::Explanation& message) {
     return message.SerializeAsString().size();
   });
 }
 BENCHMARK(ProtoToBytes)->Unit(benchmark::kMicrosecond);
 
 void ProtoToJson(benchmark::State& state) {
-  Each(state, Messages(), [](const v1::Explanation& message) {
+  EachWithSize(state, Messages(), [](const v1::Explanation& message) {
     return service::JsonLine(message).size();
   });
 }

@@ -20,15 +20,10 @@ void ExplainStatic(benchmark::State& state) {
   const Assayer assayer;
   ExplainOptions options;
   options.static_only = true;
-  const std::vector<Position>& positions = Positions();
-  std::size_t at = 0;
   const std::uint64_t before = Allocations();
-  for (auto _ : state) {
-    benchmark::DoNotOptimize(
-        assayer.Explain(positions[at], options).summary.size());
-    at = at + 1 == positions.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  Each(state, Positions(), [&](const Position& position) {
+    benchmark::DoNotOptimize(assayer.Explain(position, options).summary.size());
+  });
   state.counters["allocations"] =
       benchmark::Counter(static_cast<double>(Allocations() - before),
                          benchmark::Counter::kAvgIterations);
@@ -38,14 +33,10 @@ BENCHMARK(ExplainStatic)->Unit(benchmark::kMicrosecond);
 // Both sides' plans alone.
 void FindPlansStatic(benchmark::State& state) {
   const Weights weights;
-  const std::vector<Position>& positions = Positions();
-  std::size_t at = 0;
-  for (auto _ : state) {
-    const Facts facts(positions[at]);
+  Each(state, Positions(), [&](const Position& position) {
+    const Facts facts(position);
     benchmark::DoNotOptimize(FindPlans(facts, weights, 3).of[0].size());
-    at = at + 1 == positions.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  });
 }
 BENCHMARK(FindPlansStatic)->Unit(benchmark::kMicrosecond);
 

@@ -6,6 +6,8 @@
 #include <benchmark/benchmark.h>
 #include <sys/resource.h>
 
+#include <cstddef>
+
 namespace assay::bench {
 
 inline void PeakMemory(benchmark::State& state) {
@@ -16,6 +18,17 @@ inline void PeakMemory(benchmark::State& state) {
   constexpr double kKibPerMib = 1024;
   state.counters["peak_MiB"] =
       static_cast<double>(usage.ru_maxrss) / kKibPerMib;
+}
+
+// Runs `work` on one item after another, from the first again after the last.
+template <class Items, class Work>
+void Each(benchmark::State& state, const Items& items, const Work& work) {
+  std::size_t at = 0;
+  for (auto _ : state) {
+    work(items[at]);
+    at = at + 1 == items.size() ? 0 : at + 1;
+  }
+  state.SetItemsProcessed(state.iterations());
 }
 
 // `check` ends the program where an answer is wrong.

@@ -30,15 +30,11 @@ void Perft(benchmark::State& state, const PerftRow& row) {
 }
 
 void ListLegalMoves(benchmark::State& state) {
-  const std::vector<Position> positions = ManyPositions();
-  std::size_t at = 0;
-  for (auto _ : state) {
+  Each(state, ManyPositions(), [](const Position& position) {
     MoveList moves;
-    LegalMoves(positions[at], moves);
+    LegalMoves(position, moves);
     benchmark::DoNotOptimize(moves.size());
-    at = at + 1 == positions.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  });
 }
 BENCHMARK(ListLegalMoves);
 
@@ -48,12 +44,9 @@ void ReadFen(benchmark::State& state) {
   for (const Position& position : ManyPositions()) {
     fens.push_back(ToFen(position));
   }
-  std::size_t at = 0;
-  for (auto _ : state) {
-    benchmark::DoNotOptimize(PositionFromFen(fens[at]).ok());
-    at = at + 1 == fens.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  Each(state, fens, [](const std::string& fen) {
+    benchmark::DoNotOptimize(PositionFromFen(fen).ok());
+  });
 }
 BENCHMARK(ReadFen);
 

@@ -15,20 +15,8 @@ const std::vector<Position>& Positions() {
   return positions;
 }
 
-// Runs `work` on one position after another.
-template <class Work>
-void Each(benchmark::State& state, const Work& work) {
-  const std::vector<Position>& positions = Positions();
-  std::size_t at = 0;
-  for (auto _ : state) {
-    work(positions[at]);
-    at = at + 1 == positions.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
-}
-
 void FindFacts(benchmark::State& state) {
-  Each(state, [](const Position& position) {
+  Each(state, Positions(), [](const Position& position) {
     const Facts facts(position);
     benchmark::DoNotOptimize(facts.phase());
   });
@@ -37,7 +25,7 @@ BENCHMARK(FindFacts);
 
 void ScoreOnly(benchmark::State& state) {
   const Weights weights;
-  Each(state, [&](const Position& position) {
+  Each(state, Positions(), [&](const Position& position) {
     benchmark::DoNotOptimize(ScoreOf(position, weights));
   });
 }
@@ -46,7 +34,7 @@ BENCHMARK(ScoreOnly);
 void FullLedger(benchmark::State& state) {
   const Weights weights;
   Ledger ledger;
-  Each(state, [&](const Position& position) {
+  Each(state, Positions(), [&](const Position& position) {
     const Facts facts(position);
     MakeLedger(facts, weights, ledger);
     benchmark::DoNotOptimize(ledger.entries.data());
@@ -55,7 +43,7 @@ void FullLedger(benchmark::State& state) {
 BENCHMARK(FullLedger);
 
 void EveryClaim(benchmark::State& state) {
-  Each(state, [](const Position& position) {
+  Each(state, Positions(), [](const Position& position) {
     const Facts facts(position);
     benchmark::DoNotOptimize(AllClaims(facts).size());
   });
@@ -69,15 +57,11 @@ void ScoreTheme(benchmark::State& state, ThemeFunction theme) {
   static const auto& all_facts =
       *new std::vector<Facts>(Positions().begin(), Positions().end());
   const Weights weights;
-  std::size_t at = 0;
-  for (auto _ : state) {
-    const Facts& facts = all_facts[at];
+  Each(state, all_facts, [&](const Facts& facts) {
     ScoreSink sink(facts.phase());
     theme(facts, weights, sink);
     benchmark::DoNotOptimize(sink.score_cp());
-    at = at + 1 == all_facts.size() ? 0 : at + 1;
-  }
-  state.SetItemsProcessed(state.iterations());
+  });
 }
 BENCHMARK_CAPTURE(ScoreTheme, material, AddMaterial<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, pawns, AddPawns<ScoreSink>);

@@ -4,13 +4,13 @@
 #include <filesystem>
 #include <regex>
 #include <set>
-#include <sstream>
 #include <string>
 
 #include "assay/explain/assayer.h"
 #include "assay/explain/catalogue.h"
 #include "assay/explain/edits.h"
 #include "gtest/gtest.h"
+#include "tests/explain/catalogue_rows.h"
 #include "tests/support/golden_files.h"
 #include "tests/support/plausible_play.h"
 #include "tests/support/printers.h"
@@ -19,6 +19,7 @@
 namespace assay {
 namespace {
 
+using testing_support::ArgumentsIn;
 using testing_support::ContentOf;
 using testing_support::PlayPlausibly;
 using testing_support::StaticOnly;
@@ -33,17 +34,6 @@ bool StartsWith(std::string_view text, std::string_view start) {
 bool IsTable(std::string_view id) {
   return StartsWith(id, "piece.") || StartsWith(id, "article.") ||
          StartsWith(id, "number.") || StartsWith(id, "files");
-}
-
-// The arguments that a template names.
-std::set<char> ArgumentsIn(std::string_view row) {
-  std::set<char> named;
-  for (std::size_t i = 0; i + 1 < row.size(); ++i) {
-    if (row[i] == '{' && row[i + 1] >= '1' && row[i + 1] <= '9') {
-      named.insert(row[i + 1]);
-    }
-  }
-  return named;
 }
 
 TEST(Catalogues, SayTheSameThings) {
@@ -63,19 +53,7 @@ TEST(Catalogues, SayTheSameThings) {
 
 TEST(Catalogues, HaveEachIdOnceWithClosedBraces) {
   for (const char* language : {"en", "de"}) {
-    std::istringstream file(ContentOf(std::string(ASSAY_EXPLAIN_DIR) +
-                                      "/catalogue/" + language + ".txt"));
-    std::set<std::string> ids;
-    for (std::string line; std::getline(file, line);) {
-      if (line.empty() || line[0] == '#') continue;
-      const std::size_t tab = line.find('\t');
-      ASSERT_NE(tab, std::string::npos) << line;
-      EXPECT_TRUE(ids.insert(line.substr(0, tab)).second) << line;
-      EXPECT_EQ(std::count(line.begin(), line.end(), '{'),
-                std::count(line.begin(), line.end(), '}'))
-          << line;
-    }
-    EXPECT_GT(ids.size(), 300U);
+    EXPECT_GT(testing_support::RowsOf(language).size(), 300U);
   }
 }
 

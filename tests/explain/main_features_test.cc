@@ -84,7 +84,6 @@ TEST(MainFeature, IsTheFirstReason) {
       missed += "\n  " + row.name + ": " + first.text;
     }
   }
-  // Some room at the top: nine in ten would be better.
   EXPECT_GE(right * 100, rows.size() * 85)
       << right << " of " << rows.size() << missed;
   RecordProperty("right", static_cast<int>(right));

@@ -5,11 +5,8 @@ import assert from 'node:assert/strict';
 import { connect as connectTcp } from 'node:net';
 import { after, before, test } from 'node:test';
 import { Assayd, waitFor } from './lib/assayd.mjs';
-import { call, callRaw, code, connect, detailsOf, stream, type }
+import { call, callRaw, code, connect, detailsOf, good, stream, type }
   from './lib/client.mjs';
-
-const good = { position: { fen: '4k3/8/8/8/8/8/4P3/4K3 w - - 0 1' },
-  options: { staticOnly: true } };
 
 let server;
 let client;

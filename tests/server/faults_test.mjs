@@ -15,11 +15,9 @@ import { connect as connectHttp2 } from 'node:http2';
 import { connect as connectTcp } from 'node:net';
 import { after, before, test } from 'node:test';
 import { Assayd, waitFor } from './lib/assayd.mjs';
-import { call, connect } from './lib/client.mjs';
+import { call, connect, good } from './lib/client.mjs';
 
 const headerMegabytes = Number(process.env.HEADER_MB ?? 64);
-const good = { position: { fen: '4k3/8/8/8/8/8/4P3/4K3 w - - 0 1' },
-  options: { staticOnly: true } };
 
 let server;
 let client;
@@ -110,6 +108,7 @@ test('a hundred clients that drip are sent away in time', async () => {
       'content-type': 'application/grpc' });
     request.on('error', () => {});
     request.on('close', () => { open -= 1; });
+    request.resume();  // what is never read never closes
     request.on('response', (headers) =>
       assert.notEqual(headers['grpc-status'], '0'));
     // A message of 1,000 bytes, one byte at a time.

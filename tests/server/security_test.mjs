@@ -10,14 +10,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, test } from 'node:test';
 import { Assayd, waitFor } from './lib/assayd.mjs';
-import { call, code, connect, connectHealth, grpc } from './lib/client.mjs';
+import { call, code, connect, connectHealth, good as request, grpc }
+  from './lib/client.mjs';
 
 const program = process.env.ASSAYD;
 const folder = mkdtempSync(join(tmpdir(), 'assayd-'));
 after(() => rmSync(folder, { recursive: true }));
 const at = (name) => join(folder, name);
-const request = { position: { fen: '4k3/8/8/8/8/8/4P3/4K3 w - - 0 1' },
-  options: { staticOnly: true } };
 
 function openssl(...args) {
   execFileSync('openssl', args, { stdio: 'pipe' });

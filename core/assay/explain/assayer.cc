@@ -224,10 +224,8 @@ Explanation Assayer::Explain(const Position& position,
     for (const Claim& claim : AllClaims(facts)) table.Add(claim);
   }
   explanation.claims = table.Take();
-  const Catalogue* words = Catalogue::Of(options.language, options.audience);
-  PutIntoWords(
-      words == nullptr ? *Catalogue::Of("en", options.audience) : *words,
-      explanation);
+  PutIntoWords(Catalogue::OrEnglish(options.language, options.audience),
+               explanation);
   return explanation;
 }
 

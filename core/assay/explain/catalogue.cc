@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <mutex>
 
 #include "assay/explain/catalogue_texts.h"
 
@@ -229,6 +230,12 @@ class Writer {
 
 constexpr std::string_view kGlossary = "glossary.";
 
+// One catalogue, made once.
+struct Made {
+  std::once_flag once;
+  const Catalogue* catalogue = nullptr;
+};
+
 // "de" of "de-AT", in lower case.
 std::string Primary(std::string_view tag) {
   std::string primary;
@@ -267,26 +274,35 @@ void Catalogue::Lay(std::string_view text) {
 
 const Catalogue& Catalogue::English() { return *Of("en"); }
 
+const Catalogue& Catalogue::OrEnglish(std::string_view language,
+                                      Audience audience) {
+  const Catalogue* words = Of(language, audience);
+  return words == nullptr ? *Of("en", audience) : *words;
+}
+
 const Catalogue* Catalogue::Of(std::string_view language, Audience audience) {
-  struct Language {
-    explicit Language(std::string_view club, std::string_view newcomer,
-                      std::string_view expert)
-        : for_audience{Catalogue(club, Audience::kNewcomer, newcomer),
-                       Catalogue(club),
-                       Catalogue(club, Audience::kExpert, expert)} {}
-    const Catalogue for_audience[3];
+  // Each is made when it is first asked for: few programs need more than one.
+  const auto made = [audience](std::string_view club, std::string_view newcomer,
+                               std::string_view expert,
+                               std::array<Made, 3>& all) {
+    Made& one = all[static_cast<std::size_t>(audience)];
+    const std::string_view overlay = audience == Audience::kNewcomer ? newcomer
+                                     : audience == Audience::kExpert
+                                         ? expert
+                                         : std::string_view();
+    std::call_once(one.once, [&] {
+      one.catalogue = new Catalogue(club, audience, overlay);
+    });
+    return one.catalogue;
   };
-  const auto nth = static_cast<std::size_t>(audience);
   const std::string primary = Primary(language);
   if (language.empty() || primary == "en") {
-    static const Language& english =
-        *new Language(kEnglishCatalogue, kEnglishNewcomer, kEnglishExpert);
-    return &english.for_audience[nth];
+    static auto& english = *new std::array<Made, 3>;
+    return made(kEnglishCatalogue, kEnglishNewcomer, kEnglishExpert, english);
   }
   if (primary != "de") return nullptr;
-  static const Language& german =
-      *new Language(kGermanCatalogue, kGermanNewcomer, kGermanExpert);
-  return &german.for_audience[nth];
+  static auto& german = *new std::array<Made, 3>;
+  return made(kGermanCatalogue, kGermanNewcomer, kGermanExpert, german);
 }
 
 std::string_view Catalogue::Find(std::string_view id) const {

@@ -45,6 +45,9 @@ class Catalogue {
   static const Catalogue* Of(std::string_view language,
                              Audience audience = Audience::kClub);
   static const Catalogue& English();
+  // The same; English where there is none.
+  static const Catalogue& OrEnglish(std::string_view language,
+                                    Audience audience);
 
   // The message in words; empty for an empty one.
   std::string Text(const Message& message) const;
@@ -62,8 +65,7 @@ class Catalogue {
 
  private:
   // Rows of `overlay` stand for those of `text`.
-  explicit Catalogue(std::string_view text, Audience audience = Audience::kClub,
-                     std::string_view overlay = {});
+  Catalogue(std::string_view text, Audience audience, std::string_view overlay);
 
   void Lay(std::string_view text);
 

@@ -1,4 +1,4 @@
-// Trade words and what they mean, told to a newcomer where each first comes up.
+// Trade words and what they mean, told to a newcomer once.
 #ifndef ASSAY_EXPLAIN_GLOSSARY_H_
 #define ASSAY_EXPLAIN_GLOSSARY_H_
 

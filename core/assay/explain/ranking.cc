@@ -70,9 +70,8 @@ void RankReasons(std::vector<Reason>& reasons) {
   };
   std::stable_sort(reasons.begin(), reasons.end(),
                    [&](const Reason& a, const Reason& b) {
-                     if (IsFinePoint(a) != IsFinePoint(b)) {
+                     if (IsFinePoint(a) != IsFinePoint(b))
                        return IsFinePoint(b);
-                     }
                      if (rank(a) != rank(b)) return rank(a) > rank(b);
                      return place(a) < place(b);
                    });

@@ -13,8 +13,8 @@ namespace assay {
 //
 //   * What follows from something is named after it. More active pieces come
 //     of better development, space, open files or a weak pawn to play against,
-//     so the heaviest such reason of the same side takes activity's
-//     place where that is higher, and activity comes right behind it.
+//     so the heaviest such reason of the same side takes activity's place where
+//     that is higher, and activity comes right behind it.
 //   * Fine points come last: whose move it is, and what the number of pawns
 //     does for knights and rooks.
 void RankReasons(std::vector<Reason>& reasons);

@@ -14,9 +14,9 @@ namespace assay {
 inline constexpr Centipawns kLightestReason = 9;
 
 // Groups all entries by what they are about, says each group in a sentence and
-// ranks them (ranking.h). Groups whose entries cancel to nothing are
-// left out, so the values still add up to the score. `table` has the ledger's
-// claims; what the sentences name besides is added to it.
+// ranks them (ranking.h). Groups whose entries cancel to nothing are left out,
+// so the values still add up to the score. `table` has the ledger's claims;
+// what the sentences name besides is added to it.
 std::vector<Reason> FindReasons(const Facts& facts,
                                 const std::vector<ExplainedEntry>& ledger,
                                 ClaimTable& table);

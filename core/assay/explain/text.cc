@@ -20,15 +20,11 @@ Message ScoreOf(const Explanation& explanation) {
   return Say("text.score_proved", counted, PawnsText(proof.score_cp));
 }
 
-const Catalogue& WordsFor(const TextStyle& style) {
-  const Catalogue* words = Catalogue::Of(style.language, style.audience);
-  return words == nullptr ? *Catalogue::Of("en", style.audience) : *words;
-}
-
 // The words around the texts.
 class Labels {
  public:
-  explicit Labels(const TextStyle& style) : words_(WordsFor(style)) {}
+  explicit Labels(const TextStyle& style)
+      : words_(Catalogue::OrEnglish(style.language, style.audience)) {}
 
   // What stands before a line: right-aligned.
   std::string operator()(std::string_view id) const {

@@ -54,7 +54,9 @@ void CapturesOf(const Position& position, int least, MoveList& moves) {
 struct Capture {
   Move move;
   int taken = 0;
-  int order = 0;  // the greater, the sooner it is tried
+  // The least is tried first: not taking back, taking less, with more; of
+  // equals the same one for either side.
+  std::tuple<bool, int, int, Square, Square> order;
 };
 
 // Few positions have more.
@@ -63,8 +65,7 @@ using Captures = absl::InlinedVector<Capture, 12>;
 // The captures of at least so much, those first that mostly settle the
 // question: taking back on `last`, then the most taken by the least.
 Captures InOrder(const Position& position, int least, Square last) {
-  constexpr int kMoreThanAny = 1 << 11;  // than any piece's value
-  constexpr int kTakesBack = 1 << 24;
+  const Side side = position.side_to_move();
   MoveList moves;
   CapturesOf(position, least, moves);
   Captures captures;
@@ -72,13 +73,15 @@ Captures InOrder(const Position& position, int least, Square last) {
     const int taken = Taken(position, move);
     if (taken < least) continue;
     const int taker = ExchangeValue(position.At(move.from()).kind());
-    const int order =
-        (move.to() == last ? kTakesBack : 0) + kMoreThanAny * taken - taker;
-    const auto later = std::find_if(
-        captures.begin(), captures.end(),
-        [order](const Capture& other) { return other.order < order; });
-    captures.insert(later, {move, taken, order});
+    captures.push_back(
+        {move,
+         taken,
+         {move.to() != last, -taken, taker, Relative(side, move.from()),
+          Relative(side, move.to())}});
   }
+  std::sort(
+      captures.begin(), captures.end(),
+      [](const Capture& a, const Capture& b) { return a.order < b.order; });
   return captures;
 }
 
@@ -125,26 +128,13 @@ Move CaptureOfWorst(const Position& after, Side side) {
 }  // namespace
 
 Move WinningCapture(const Position& position, int least) {
-  const Side side = position.side_to_move();
-  MoveList moves;
-  CapturesOf(position, least, moves);
-  // The most taken by the least; of equals the same one for either side.
-  using Order = std::tuple<int, int, Square, Square>;
-  Move best;
-  Order best_order;
-  for (const Move move : moves) {
-    const int taken = Taken(position, move);
-    if (taken < least) continue;
-    const Order order{-taken, ExchangeValue(position.At(move.from()).kind()),
-                      Relative(side, move.from()), Relative(side, move.to())};
-    if (!best.is_null() && best_order < order) continue;
-    if (!CapturesWin(position.After(move), taken - least + 1, kMostCaptures - 1,
-                     move.to())) {
-      best = move;
-      best_order = order;
+  for (const Capture& capture : InOrder(position, least, kNoSquare)) {
+    if (!CapturesWin(position.After(capture.move), capture.taken - least + 1,
+                     kMostCaptures - 1, capture.move.to())) {
+      return capture.move;
     }
   }
-  return best;
+  return Move();
 }
 
 Move RefutationOf(const Position& own, Move step) {

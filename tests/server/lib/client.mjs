@@ -27,6 +27,10 @@ export { grpc };
 export const code = grpc.status;
 export const service = '/assay.v1.PositionExplainer/';
 
+// A request that is answered, and soon.
+export const good = { position: { fen: '4k3/8/8/8/8/8/4P3/4K3 w - - 0 1' },
+  options: { staticOnly: true } };
+
 export function type(name) {
   return root.lookupType(name);
 }
