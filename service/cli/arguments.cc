@@ -26,9 +26,9 @@ constexpr Option kOptions[] = {
     {"--proof-nodes", true, "explain move compare lesson proofread find"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
-    {"--language", true, "explain"},
-    {"--audience", true, "explain"},
-    {"--wording", false, "explain"},
+    {"--language", true, "explain move compare whatif"},
+    {"--audience", true, "explain move compare whatif"},
+    {"--wording", false, "explain move compare whatif"},
     {"--with", true, "compare"},
     {"--pgn", false, "explain score"},
     {"--ply", true, "explain score"},
@@ -382,13 +382,13 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --every-hit           find: not the first alone of those that follow each
                         other in a game
   --all-claims          explain, JSON: every claim that holds, used or not
-  --language TAG        explain: the texts' language, en or de; moves keep their
-                        English letters
-  --audience WHO        explain: newcomer (what each trade word means, no
+  --language TAG        explain, move, compare, whatif: the texts' language, en
+                        or de; moves keep their English letters
+  --audience WHO        the same four: newcomer (what each trade word means, no
                         values), club, the default, or expert (few words,
                         values, the line searched)
-  --wording             explain, JSON: beside each text what it says apart from
-                        any language, for programs that translate
+  --wording             the same four, JSON: beside each text what it says apart
+                        from any language, for programs that translate
   --proof-nodes N       search N nodes behind what is said; 0, the default, is
                         24000, some 30 ms a position
   --static              no search: the verdict is that of counting alone

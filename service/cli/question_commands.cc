@@ -13,6 +13,7 @@
 #include "service/cli/remote_commands.h"
 #include "service/client/client.h"
 #include "service/convert/moves.h"
+#include "service/convert/wording.h"
 
 namespace assay::service {
 namespace {
@@ -75,6 +76,8 @@ ExplainOptions CoreOptions(const Arguments& arguments) {
   ExplainOptions options;
   options.static_only = arguments.static_only;
   options.proof_nodes = arguments.proof_nodes;
+  options.language = arguments.language;
+  options.audience = arguments.audience;
   return options;
 }
 
@@ -88,9 +91,11 @@ class Answerer {
                                                       Move move) const {
     v1::ExplainMoveResponse response;
     if (client_ == nullptr) {
-      ToProto(assay::ExplainMove(*assayer_, question.position, move,
-                                 CoreOptions(arguments_)),
-              *assayer_, response.mutable_explanation());
+      const MoveExplanation told = assay::ExplainMove(
+          *assayer_, question.position, move, CoreOptions(arguments_));
+      v1::MoveExplanation* message = response.mutable_explanation();
+      ToProto(told, *assayer_, message);
+      if (arguments_.wording) AddWordings(told, message);
       return response;
     }
     v1::ExplainMoveRequest request;
@@ -105,9 +110,10 @@ class Answerer {
       const std::vector<Position>& others) const {
     if (client_ == nullptr) {
       v1::CompareResponse response;
-      ToProto(assay::Compare(*assayer_, question.position, moves, others,
-                             CoreOptions(arguments_)),
-              question.position, others, *assayer_, &response);
+      const Comparison told = assay::Compare(
+          *assayer_, question.position, moves, others, CoreOptions(arguments_));
+      ToProto(told, question.position, others, *assayer_, &response);
+      if (arguments_.wording) AddWordings(told, &response);
       return response;
     }
     v1::CompareRequest request;
@@ -125,10 +131,12 @@ class Answerer {
   absl::StatusOr<v1::WhatIfResponse> AskWhatIf(const Question& question) const {
     if (client_ == nullptr) {
       const absl::StatusOr<WhatIf> told =
-          assay::AskWhatIf(*assayer_, question.position, question.words);
+          assay::AskWhatIf(*assayer_, question.position, question.words,
+                           CoreOptions(arguments_));
       if (!told.ok()) return told.status();
       v1::WhatIfResponse response;
       ToProto(*told, *assayer_, &response);
+      if (arguments_.wording) AddWordings(*told, &response);
       return response;
     }
     v1::WhatIfRequest request;

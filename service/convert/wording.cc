@@ -103,6 +103,21 @@ void AddWordings(const ToldPlan& told, v1::Plan* message) {
   ToProto(told.ignored_said, message->mutable_if_ignored()->mutable_wording());
 }
 
+template <class List, class Messages>
+void AddEach(const List& list, Messages* messages) {
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    ToProto(list[i].said,
+            messages->Mutable(static_cast<int>(i))->mutable_wording());
+  }
+}
+
+template <class Messages>
+void AddToPlans(const std::vector<ToldPlan>& plans, Messages* messages) {
+  for (std::size_t i = 0; i < plans.size(); ++i) {
+    AddWordings(plans[i], messages->Mutable(static_cast<int>(i)));
+  }
+}
+
 }  // namespace
 
 void ToProto(const Message& said, v1::Wording* wording) {
@@ -125,24 +140,15 @@ Message FromProto(const v1::Wording& wording) {
 }
 
 void AddWordings(const Explanation& explanation, v1::Explanation* message) {
-  const auto each = [](const auto& list, auto* messages) {
-    for (std::size_t i = 0; i < list.size(); ++i) {
-      ToProto(list[i].said,
-              messages->Mutable(static_cast<int>(i))->mutable_wording());
-    }
-  };
   ToProto(explanation.summary_said, message->mutable_summary_wording());
   ToProto(explanation.verdict.said,
           message->mutable_verdict()->mutable_wording());
-  each(explanation.ledger, message->mutable_ledger());
-  each(explanation.reasons, message->mutable_reasons());
-  each(explanation.cautions, message->mutable_cautions());
-  each(explanation.temptations, message->mutable_temptations());
-  each(explanation.threats, message->mutable_threats());
-  for (std::size_t i = 0; i < explanation.plans.size(); ++i) {
-    AddWordings(explanation.plans[i],
-                message->mutable_plans(static_cast<int>(i)));
-  }
+  AddEach(explanation.ledger, message->mutable_ledger());
+  AddEach(explanation.reasons, message->mutable_reasons());
+  AddEach(explanation.cautions, message->mutable_cautions());
+  AddEach(explanation.temptations, message->mutable_temptations());
+  AddEach(explanation.threats, message->mutable_threats());
+  AddToPlans(explanation.plans, message->mutable_plans());
   const Structure& structure = explanation.structure;
   v1::Structure* shape = message->mutable_structure();
   if (!structure.name_said.empty()) {
@@ -155,6 +161,38 @@ void AddWordings(const Explanation& explanation, v1::Explanation* message) {
     ToProto(explanation.advice->said,
             message->mutable_advice()->mutable_wording());
   }
+}
+
+void AddWordings(const MoveExplanation& told, v1::MoveExplanation* message) {
+  AddEach(told.balance.gains, message->mutable_gains());
+  AddEach(told.balance.concessions, message->mutable_concessions());
+  if (told.settled.has_value()) {
+    const Balance& settled = told.settled->balance;
+    v1::Settled* to = message->mutable_settled();
+    AddEach(settled.gains, to->mutable_gains());
+    AddEach(settled.concessions, to->mutable_concessions());
+  }
+  AddToPlans(told.starts, message->mutable_starts());
+  AddToPlans(told.stops, message->mutable_stops());
+  AddToPlans(told.allows, message->mutable_allows());
+  if (told.reply_to_fear.has_value()) {
+    ToProto(told.reply_to_fear->said,
+            message->mutable_reply_to_fear()->mutable_wording());
+  }
+  ToProto(told.summary_said, message->mutable_summary_wording());
+}
+
+void AddWordings(const Comparison& comparison, v1::CompareResponse* message) {
+  for (std::size_t i = 0; i < comparison.explanations.size(); ++i) {
+    AddWordings(comparison.explanations[i],
+                message->mutable_explanations(static_cast<int>(i)));
+  }
+  ToProto(comparison.decides_said, message->mutable_decides_wording());
+}
+
+void AddWordings(const WhatIf& told, v1::WhatIfResponse* message) {
+  AddEach(told.changes, message->mutable_changes());
+  ToProto(told.summary_said, message->mutable_summary_wording());
 }
 
 }  // namespace assay::service

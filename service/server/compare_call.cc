@@ -1,6 +1,7 @@
 #include "service/server/compare_call.h"
 
 #include "service/convert/moves.h"
+#include "service/convert/wording.h"
 #include "service/server/limits.h"
 #include "service/server/wire.h"
 
@@ -41,6 +42,7 @@ absl::Status CompareCall::Work(grpc::Slice& slice) {
   }
   v1::CompareResponse answer;
   ToProto(comparison, asked->position, asked->others, context.assayer, &answer);
+  if (options.with_wording()) AddWordings(comparison, &answer);
   if (options.omit_claims()) DropClaimIndices(&answer);
   for (const v1::Explanation& explanation : answer.explanations()) {
     call().CountNodes(NodesIn(explanation));

@@ -1,6 +1,7 @@
 #include "service/server/move_call.h"
 
 #include "service/convert/moves.h"
+#include "service/convert/wording.h"
 #include "service/server/limits.h"
 #include "service/server/wire.h"
 
@@ -35,6 +36,7 @@ absl::Status MoveCall::Work(grpc::Slice& slice) {
   if (options.omit_claims()) told.claims.clear();
   v1::ExplainMoveResponse answer;
   ToProto(told, context.assayer, answer.mutable_explanation());
+  if (options.with_wording()) AddWordings(told, answer.mutable_explanation());
   if (options.omit_claims()) DropClaimIndices(&answer);
   call().CountNodes(answer.explanation().proof().nodes());
   slice = WriteMessage(answer);

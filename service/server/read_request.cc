@@ -198,7 +198,7 @@ absl::StatusOr<MoveQuestion> ReadMoveRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems);
+  CheckOptions(request.options(), budget, problems, Speaks::kAll);
   std::optional<Move> move;
   if (request.move().empty()) {
     problems.push_back({"move", "missing", "none", "a legal move"});
@@ -225,7 +225,7 @@ absl::StatusOr<CompareQuestion> ReadCompareRequest(
   }
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems);
+  CheckOptions(request.options(), budget, problems, Speaks::kAll);
   std::vector<Move> moves;
   for (int i = 0; i < request.moves_size() && position.has_value(); ++i) {
     const auto move =
@@ -251,7 +251,7 @@ absl::StatusOr<EditQuestion> ReadWhatIfRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems);
+  CheckOptions(request.options(), budget, problems, Speaks::kAll);
   if (!problems.empty()) return ProblemsStatus(problems);
   if (!position.has_value()) return absl::CancelledError("cancelled");
   return EditQuestion{*position,

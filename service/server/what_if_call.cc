@@ -1,6 +1,7 @@
 #include "service/server/what_if_call.h"
 
 #include "service/convert/moves.h"
+#include "service/convert/wording.h"
 #include "service/server/limits.h"
 #include "service/server/wire.h"
 
@@ -18,7 +19,9 @@ absl::Status WhatIfCall::Work(grpc::Slice& slice) {
   const absl::StatusOr<EditQuestion> asked =
       ReadWhatIfRequest(request_message, context.budget, context.cancelled);
   absl::StatusOr<WhatIf> told =
-      asked.ok() ? AskWhatIf(context.assayer, asked->position, asked->edits)
+      asked.ok() ? AskWhatIf(context.assayer, asked->position, asked->edits,
+                             ToCore(request_message.options(), context.budget,
+                                    nullptr))
                  : asked.status();
   call().CountItem(told.status(), 0);
   if (!told.ok()) return told.status();
@@ -30,6 +33,7 @@ absl::Status WhatIfCall::Work(grpc::Slice& slice) {
   }
   v1::WhatIfResponse answer;
   ToProto(*told, context.assayer, &answer);
+  if (request_message.options().with_wording()) AddWordings(*told, &answer);
   if (!with_claims) DropClaimIndices(&answer);
   slice = WriteMessage(answer);
   return absl::OkStatus();

@@ -3,11 +3,14 @@
 #include "service/convert/wording.h"
 
 #include <string>
+#include <vector>
 
 #include "assay/explain/assayer.h"
 #include "assay/explain/catalogue.h"
+#include "assay/rules/movegen.h"
 #include "gtest/gtest.h"
 #include "service/convert/convert.h"
+#include "service/convert/moves.h"
 #include "tests/support/plausible_play.h"
 
 namespace assay::service {
@@ -92,6 +95,42 @@ TEST(Wording, IsTheTextPutIntoWords) {
       ToProto(explanation, assayer, &message);
       AddWordings(explanation, &message);
       checker.Check(message);
+    });
+    EXPECT_GT(checker.checked(), 1000);
+  }
+}
+
+TEST(Wording, IsTheTextOfMovesComparisonsAndWhatIfs) {
+  const Assayer assayer;
+  for (const char* language : {"en", "de"}) {
+    Checker checker(*Catalogue::Of(language));
+    ExplainOptions options;
+    options.language = language;
+    options.proof_nodes = 500;
+    testing_support::PlayPlausibly(6, 40, [&](const Position& position) {
+      MoveList legal;
+      LegalMoves(position, legal);
+      if (legal.size() < 2) return;
+      const std::vector<Move> moves{legal[0], legal[1]};
+      const MoveExplanation move =
+          ExplainMove(assayer, position, moves[0], options);
+      v1::MoveExplanation move_message;
+      ToProto(move, assayer, &move_message);
+      AddWordings(move, &move_message);
+      checker.Check(move_message);
+      const Comparison comparison =
+          Compare(assayer, position, moves, {}, options);
+      v1::CompareResponse comparison_message;
+      ToProto(comparison, position, {}, assayer, &comparison_message);
+      AddWordings(comparison, &comparison_message);
+      checker.Check(comparison_message);
+      const absl::StatusOr<WhatIf> what_if =
+          AskWhatIf(assayer, position, {"swap"}, options);
+      ASSERT_TRUE(what_if.ok());
+      v1::WhatIfResponse what_if_message;
+      ToProto(*what_if, assayer, &what_if_message);
+      AddWordings(*what_if, &what_if_message);
+      checker.Check(what_if_message);
     });
     EXPECT_GT(checker.checked(), 1000);
   }

@@ -9,8 +9,10 @@
 #include "assay/explain/assayer.h"
 #include "assay/explain/catalogue.h"
 #include "assay/explain/edits.h"
+#include "assay/terms/term.h"
 #include "gtest/gtest.h"
 #include "tests/explain/catalogue_rows.h"
+#include "tests/explain/german_words.h"
 #include "tests/support/golden_files.h"
 #include "tests/support/plausible_play.h"
 #include "tests/support/printers.h"
@@ -21,8 +23,10 @@ namespace {
 
 using testing_support::ArgumentsIn;
 using testing_support::ContentOf;
+using testing_support::ExpectGerman;
 using testing_support::PlayPlausibly;
 using testing_support::StaticOnly;
+using testing_support::WithColoursSwapped;
 
 const Catalogue& German() { return *Catalogue::Of("de"); }
 
@@ -45,7 +49,8 @@ TEST(Catalogues, SayTheSameThings) {
     EXPECT_EQ(ArgumentsIn(row), ArgumentsIn(german)) << id;
   }
   for (const auto& [id, row] : German().rows()) {
-    if (StartsWith(id, "article.")) continue;
+    // English names terms by their ids.
+    if (StartsWith(id, "article.") || StartsWith(id, "term.")) continue;
     EXPECT_FALSE(Catalogue::English().Find(id).empty())
         << id << " is missing in English";
   }
@@ -60,9 +65,10 @@ TEST(Catalogues, HaveEachIdOnceWithClosedBraces) {
 // What the code says is in the catalogue, and the catalogue has nothing else.
 TEST(Catalogues, HaveTheIdsOfTheCode) {
   std::string code;
-  for (const auto& file :
-       std::filesystem::directory_iterator(ASSAY_EXPLAIN_DIR)) {
-    if (file.is_regular_file()) code += ContentOf(file.path());
+  for (const char* room : {ASSAY_EXPLAIN_DIR, ASSAY_CLI_DIR}) {
+    for (const auto& file : std::filesystem::directory_iterator(room)) {
+      if (file.is_regular_file()) code += ContentOf(file.path());
+    }
   }
   for (const auto& [id, row] : Catalogue::English().rows()) {
     if (StartsWith(id, "article.") || StartsWith(id, "number.") ||
@@ -81,6 +87,26 @@ TEST(Catalogues, HaveTheIdsOfTheCode) {
     ++found;
   }
   EXPECT_GT(found, 200);
+}
+
+TEST(Catalogues, NameEachTerm) {
+  for (int t = 0; t < kTerms; ++t) {
+    const std::string name(Info(static_cast<TermId>(t)).name);
+    EXPECT_FALSE(German().Find("term." + name).empty()) << name;
+  }
+}
+
+TEST(English, BeginsWithTheArticleThatIsAskedFor) {
+  const auto text = [](const Message& said) { return English(said); };
+  const Message hole = Say("holes", Squares{Bit(kF4)});
+  EXPECT_EQ(text(Say("known", hole)), "the hole on f4");
+  EXPECT_EQ(text(Say("known", Say("pawns.isolated", Squares{Bit(kD4)}))),
+            "the isolated pawn on d4");
+  EXPECT_EQ(text(Say("known", Say("bishop_pair"))), "the bishop pair");
+  EXPECT_EQ(text(Say("known", Say("pawns.hanging", Squares{Bit(kC4)}))),
+            "hanging pawns on c4");
+  EXPECT_EQ(text(Say("change.weighs", Side::kWhite, hole, true)),
+            "White's hole on f4 weighs more");
 }
 
 TEST(Catalogues, AreFoundByTag) {
@@ -151,12 +177,6 @@ std::string AllTexts(const Explanation& explanation) {
 }
 
 TEST(German, HasNoEnglishWordsAndNoGaps) {
-  const std::regex english(
-      "\\b(the|of|and|with|is|are|has|have|for|from|it|its|that|which|no|"
-      "on|by|can|pawns?|knights?|bishops?|rooks?|queens?|kings?|white|black|"
-      "White|Black|square|squares|file|files|side|move|moves|plan|better|"
-      "wins|passed|open|structure|centre)\\b");
-  const std::regex gap("[{}|]|  |\\( *\\)|[.:;,] *[.:;,]|: *\\n");
   const Assayer assayer;
   int seen = 0;
   const auto check = [&](const Position& position, bool proved) {
@@ -164,30 +184,12 @@ TEST(German, HasNoEnglishWordsAndNoGaps) {
     options.static_only = !proved;
     options.proof_nodes = 1000;
     options.language = "de";
-    std::string text = AllTexts(assayer.Explain(position, options));
-    std::smatch hit;
-    EXPECT_FALSE(std::regex_search(text, hit, english))
-        << hit.str() << " in " << text;
-    // Moves of Black apart from a line begin with dots.
-    text = std::regex_replace(text, std::regex("\\.\\.\\."), "");
-    EXPECT_FALSE(std::regex_search(text, hit, gap))
-        << hit.str() << " in " << text;
+    ExpectGerman(AllTexts(assayer.Explain(position, options)));
     ++seen;
   };
   PlayPlausibly(11, 400, [&](const Position& at) { check(at, false); });
   PlayPlausibly(12, 100, [&](const Position& at) { check(at, true); });
   EXPECT_EQ(seen, 500);
-}
-
-// The words of the one colour for those of the other; squares without names,
-// since of equal pieces the one on the lower square is told.
-std::string Swapped(std::string text) {
-  text = std::regex_replace(text, std::regex("\\b[a-h][1-8]\\b"), "#");
-  text = std::regex_replace(text, std::regex("([Ww])eiß"), "<$1>");
-  text = std::regex_replace(text, std::regex("schwarz"), "weiß");
-  text = std::regex_replace(text, std::regex("Schwarz"), "Weiß");
-  text = std::regex_replace(text, std::regex("<w>"), "schwarz");
-  return std::regex_replace(text, std::regex("<W>"), "Schwarz");
 }
 
 TEST(German, KeepsItsWordsWithColoursSwapped) {
@@ -209,10 +211,11 @@ TEST(German, KeepsItsWordsWithColoursSwapped) {
           (text + other.reasons[i].text).find("...") != std::string::npos) {
         continue;
       }
-      EXPECT_EQ(Swapped(text), Swapped(Swapped(other.reasons[i].text)));
+      EXPECT_EQ(WithColoursSwapped(text),
+                WithColoursSwapped(WithColoursSwapped(other.reasons[i].text)));
       ++compared;
     }
-    EXPECT_EQ(Swapped(one.verdict.text), other.verdict.text);
+    EXPECT_EQ(WithColoursSwapped(one.verdict.text), other.verdict.text);
   });
   EXPECT_GT(compared, 200);
 }

@@ -205,6 +205,26 @@ test('edits of the board are answered', async () => {
   assert.equal(response.attributions.length, 30);
 });
 
+test('moves, comparisons and edits are told in German, with wordings',
+  async () => {
+    const options = { language: 'de', audience: 'AUDIENCE_EXPERT',
+      withWording: true, staticOnly: true };
+    const move = (await call(client, 'ExplainMove',
+      { position: { fen: initial }, move: 'a4', options })).response.explanation;
+    assert.match(move.summary, /Aufgegeben: der a-Bauer/);
+    assert.equal(move.summaryWording.id, 'list.sentences');
+    assert.equal(move.gains[0].wording.id, 'sentence');
+    const compared = (await call(client, 'Compare',
+      { position: { fen: initial }, moves: ['e4', 'a4'], options })).response;
+    assert.match(compared.decides, /besser als|liegt wenig/);
+    assert.equal(compared.decidesWording.id, 'sentence');
+    const edited = (await call(client, 'WhatIf',
+      { position: { fen: initial }, edits: ['off-d1'], options })).response;
+    assert.match(edited.summary, /^Ohne die Dame auf d1 /);
+    assert.equal(edited.summaryWording.arguments[0].wording.id,
+      'what_if.better');
+  });
+
 // [call, request, [field, what is said of it], ...]
 const wrong = [
   ['ExplainMove', { position: { fen: initial } }, ['move', /missing/]],
@@ -213,8 +233,9 @@ const wrong = [
     ['move', /illegal move.*found "e5"/]],
   ['ExplainMove', { position: { fen: '8/8 w' }, move: 'e4',
     options: { language: 'de', audience: 'AUDIENCE_EXPERT' } },
-  ['position.fen', /./], ['options.audience', /no texts.*AUDIENCE_EXPERT/],
-  ['options.language', /no texts/]],
+  ['position.fen', /./]],
+  ['ExplainMove', { position: { fen: initial }, move: 'e4',
+    options: { language: 'tlh' } }, ['options.language', /no texts/]],
   ['Compare', { position: { fen: initial }, moves: ['e4'] },
     ['moves and others', /too few.*1 to compare.*2 to 8/]],
   ['Compare', { position: { fen: initial },

@@ -37,11 +37,10 @@ struct ExplainOptions {
   // No search at all: the verdict is that of the static score, and there are
   // no threats, temptations or advice.
   bool static_only = false;
-  // The language of Explain's texts, as a BCP 47 tag: one that Catalogue::Of
-  // knows, else English. Moves stay SAN with English letters; moves,
-  // comparisons and what-ifs are told in English.
+  // The language of the texts, as a BCP 47 tag: one that Catalogue::Of knows,
+  // else English. Moves stay SAN with English letters.
   std::string language;
-  // Who Explain's texts are for.
+  // Who the texts are for.
   Audience audience = Audience::kClub;
   // Nodes of search, all proofs of the explanation together; 0: the default,
   // kDefaultProofNodes (proof/search.h).

@@ -95,6 +95,9 @@ class Writer {
       } else if (const Argument* argument = At(part.field, arguments)) {
         Put(*argument, part.field, setting);
       }
+      if (part.field.known || part.field.bare) {
+        Reword(begin, part.field.known);
+      }
       if (part.field.capital) Capitalise(begin);
     }
   }
@@ -216,6 +219,20 @@ class Writer {
   int GenderOf(PieceKind kind) const {
     const std::string_view gender = Pick(Row(PieceRow(kind)), '|', 0);
     return gender == "f" ? 1 : gender == "n" ? 2 : 0;
+  }
+
+  // Takes away the article that the text from there on begins with; where
+  // `known`, puts the definite one in place of another. It is the last.
+  void Reword(std::size_t at, bool known) {
+    std::string_view articles = Row("article.leading");
+    const std::string_view definite = articles.substr(articles.rfind('|') + 1);
+    while (!articles.empty()) {
+      const std::string article = std::string(Cut(articles, '|')) + " ";
+      if (text_.compare(at, article.size(), article) != 0) continue;
+      text_.erase(at, article.size());
+      if (known) text_.insert(at, std::string(definite) + " ");
+      return;
+    }
   }
 
   void Capitalise(std::size_t at) {

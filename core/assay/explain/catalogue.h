@@ -8,6 +8,8 @@
 //   def indef plural   a piece with its article, or several
 //   digits             a number in digits
 //   cap                its first letter is a capital
+//   known bare         the article that it begins with becomes the definite
+//                      one, or goes: those of "article.leading", if any
 //   after              a clause that begins with its verb where the language
 //                      asks for that after another word
 //

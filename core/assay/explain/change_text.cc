@@ -8,7 +8,6 @@
 
 #include "assay/explain/line_text.h"
 #include "assay/explain/topic.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
 #include "assay/facts/exchange.h"
@@ -19,33 +18,36 @@ namespace {
 
 constexpr std::size_t kMostDetails = 3;
 
-std::string Phrases(const std::vector<ChangedEntry>& entries) {
-  std::vector<std::string> phrases;
+Message Phrases(const std::vector<ChangedEntry>& entries) {
+  std::vector<Message> phrases;
   for (const ChangedEntry& changed : entries) {
     if (phrases.size() == kMostDetails) break;
     phrases.push_back(changed.phrase);
   }
-  return Join(phrases);
+  return And(std::move(phrases));
 }
 
 // "a hole on f4" as "the hole on f4"; others as they are.
-std::string Definite(const std::string& phrase) {
-  for (const char* article : {"a ", "an "}) {
-    const std::string text = article;
-    if (phrase.compare(0, text.size(), text) == 0) {
-      return "the " + phrase.substr(text.size());
-    }
-  }
-  return phrase;
-}
-
-std::string DefiniteList(const std::vector<ChangedEntry>& entries) {
-  std::vector<std::string> phrases;
+Message Known(const std::vector<ChangedEntry>& entries) {
+  std::vector<Message> phrases;
   for (const ChangedEntry& changed : entries) {
     if (phrases.size() == kMostDetails) break;
-    phrases.push_back(Definite(changed.phrase));
+    phrases.push_back(Say("known", changed.phrase));
   }
-  return Join(phrases);
+  return And(std::move(phrases));
+}
+
+// Whether several things are spoken of: whether it "weighs" or they "weigh".
+bool IsPlural(const Message& phrases) {
+  if (phrases.id == "list.and") return true;
+  for (const char* id : {"pawns.doubled", "rooks.doubled", "pawns.hanging",
+                         "islands", "knights.locked", "bishops.unlocked"}) {
+    if (phrases.id == id) return true;
+  }
+  if (phrases.arguments.empty()) return false;
+  const Argument::Value& first = phrases.arguments.front().value();
+  const auto* squares = std::get_if<Squares>(&first);
+  return squares != nullptr && HasMany(squares->set);
 }
 
 // The king of the side is among the claims of nearly all that concerns it.
@@ -55,7 +57,7 @@ class Teller {
       : group_(group),
         before_(group.pairing.before.facts),
         after_(group.pairing.after.facts),
-        who_(Name(group.side)) {}
+        side_(group.side) {}
 
   ChangeText Tell() {
     Write();
@@ -64,27 +66,24 @@ class Teller {
 
  private:
   void Write() {
+    const bool added = !group_.added.empty();
     switch (group_.term) {
       case TermId::kTempo:
-        return Say(group_.added.empty() ? who_ + " no longer has the move."
-                                        : who_ + " has the move.",
-                   "the move");
+        return Put(Say(added ? "change.has_move" : "change.lost_move", side_),
+                   Say("move"));
       case TermId::kScope:
         return Scope();
       case TermId::kSpace:
         return Space();
       case TermId::kCentreControl:
-        return Edge("the better hold on the centre", "the centre");
+        return Edge(Say("edge.centre"), Say("noun.centre"));
       case TermId::kKnightPawns:
+        return Edge(Say("edge.knights"), Say("noun.knights"));
       case TermId::kRookPawns:
-        return PawnNumbers();
+        return Edge(Say("edge.rooks"), Say("noun.rooks"));
       case TermId::kSecondRook:
-        return Say(group_.added.empty()
-                       ? who_ + " alone has a pair of rooks no longer."
-                       : who_ +
-                             " alone has a pair of rooks, of which the "
-                             "second adds less.",
-                   "the second rook");
+        return Put(Say(added ? "change.rooks" : "change.rooks_lost", side_),
+                   Say("noun.second_rook"));
       case TermId::kMaterial:
         return Material();
       case TermId::kUndeveloped:
@@ -96,16 +95,10 @@ class Teller {
       case TermId::kUncastled:
         return Uncastled();
       case TermId::kKingAhead:
-        return Say(who_ + "'s king " +
-                       (group_.Good() ? "is less exposed ahead of its first "
-                                        "rank"
-                                      : "is exposed ahead of its first rank") +
-                       ".",
-                   "the king's place");
+        return Put(Say("change.king_ahead", side_, group_.Good()),
+                   Say("noun.king_ahead"));
       case TermId::kKingActivity:
-        return Say("In the race of the kings to the centre " + Gainer() +
-                       " gets ahead.",
-                   "the king's way to the centre");
+        return Put(Say("change.king_race", Gainer()), Say("noun.king_race"));
       case TermId::kKnightSquareTaken:
         return KnightSquare();
       case TermId::kFlankPawnMoved:
@@ -114,78 +107,73 @@ class Teller {
       case TermId::kFileToKing:
         return LineToKing();
       case TermId::kHanging:
-        return Plight(HangingWords());
       case TermId::kLoosePiece:
-        return Plight({"has no guard", "is no longer without a guard",
-                       "had no guard", "the loose "});
       case TermId::kPinned:
-        return Plight(
-            {"is pinned", "is no longer pinned", "was pinned", "the pinned "});
       case TermId::kTrapped:
-        return Plight({"is trapped", "is no longer trapped", "was trapped",
-                       "the trapped "});
+        return Plight(WordsOfPlight());
       case TermId::kEarlyQueen:
         return EarlyQueen();
       default:
         break;
     }
     if (TopicOf(group_.term) == Topic::kEnding) return Ending();
-    Has("");
+    Has();
   }
 
-  std::string Gainer() const {
-    return Name(group_.change_cp > 0 ? Side::kWhite : Side::kBlack);
+  Side Gainer() const {
+    return group_.change_cp > 0 ? Side::kWhite : Side::kBlack;
   }
 
-  void Say(std::string text, std::string noun) {
-    told_.text = std::move(text);
+  void Put(Message clause, Message noun) {
+    told_.said = Sentence(std::move(clause));
     told_.noun = std::move(noun);
   }
   void AddBefore(const Claim& claim) { told_.claims_before.push_back(claim); }
   void AddAfter(const Claim& claim) { told_.claims_after.push_back(claim); }
 
+  // What there is now, else what there was.
+  const std::vector<ChangedEntry>& Told() const {
+    return group_.added.empty() ? group_.gone : group_.added;
+  }
+
   // "White now has a hole on f4 and a hole on h4, no longer ...".
-  void Has(const std::string& noun) {
-    const std::string added = Phrases(group_.added);
-    const std::string gone = Phrases(group_.gone);
-    std::string text = who_;
+  void Has() {
+    const Message added = Phrases(group_.added);
+    const Message gone = Phrases(group_.gone);
     if (added == gone && !added.empty()) {
       // The same thing, of another weight.
       const bool more =
-          group_.Good() == (Sign(group_.side) * Total(group_.added) > 0);
-      text +=
-          "'s " + Bare(added) +
-          (group_.added.size() > 1 || IsPlural(added) ? " weigh" : " weighs") +
-          (more ? " more" : " less");
-    } else {
-      text = Clauses();
+          group_.Good() == (Sign(side_) * Total(group_.added) > 0);
+      return Put(Say(IsPlural(added) ? "change.weigh" : "change.weighs", side_,
+                     added, more),
+                 Known(Told()));
     }
-    Say(text + ".", !noun.empty() ? noun
-                                  : DefiniteList(added.empty() ? group_.gone
-                                                               : group_.added));
+    Put(Say("change.clauses", side_, List("list.clauses", Clauses())),
+        Known(Told()));
   }
 
   // What has come and gone, and what is there as before but counts otherwise.
-  std::string Clauses() const {
-    const std::string come = Phrases(Those(group_.added, false));
-    const std::string gone = Phrases(Those(group_.gone, false));
-    const std::string risen = Phrases(Those(group_.added, true));
-    const std::string faded = Phrases(Those(group_.gone, true));
-    std::vector<std::string> clauses;
+  std::vector<Message> Clauses() const {
+    const Message come = Phrases(Those(group_.added, false));
+    const Message gone = Phrases(Those(group_.gone, false));
+    const Message risen = Phrases(Those(group_.added, true));
+    const Message faded = Phrases(Those(group_.gone, true));
+    std::vector<Message> clauses;
     if (!come.empty()) {
-      clauses.push_back("now has " + come +
-                        (gone.empty() ? "" : " instead of " + gone));
+      clauses.push_back(Say("change.now_has", come, gone));
     } else if (!gone.empty()) {
-      clauses.push_back("no longer has " + gone);
+      clauses.push_back(Say("change.no_longer_has", gone));
     }
     if (!risen.empty() && (risen != faded || clauses.empty())) {
-      clauses.push_back(faded.empty()
-                            ? "still has " + risen + ", which counts now"
-                            : "still has " + risen + ", of another weight");
+      clauses.push_back(
+          faded.empty() ? Say("change.counts_now", risen)
+                        : Say("change.other_weight", risen,
+                              std::abs(Total(Those(group_.added, true))) >
+                                  std::abs(Total(Those(group_.gone, true)))));
     } else if (risen.empty() && !faded.empty()) {
-      clauses.push_back("still has " + faded + ", but it counts no more");
+      clauses.push_back(Say("change.counts_no_more", faded));
     }
-    return who_ + " " + Join(clauses);
+    return clauses;
   }
 
   static std::vector<ChangedEntry> Those(
@@ -203,23 +191,6 @@ class Teller {
     return sum;
   }
 
-  // Without its article: "isolated pawn on d4".
-  static std::string Bare(const std::string& phrase) {
-    for (const char* article : {"a ", "an ", "the "}) {
-      const std::string text = article;
-      if (phrase.compare(0, text.size(), text) == 0) {
-        return phrase.substr(text.size());
-      }
-    }
-    return phrase;
-  }
-
-  // "doubled pawns on ...": the first noun's ending tells.
-  static bool IsPlural(const std::string& phrase) {
-    const std::size_t end = std::min(phrase.find(" on "), phrase.size());
-    return end > 0 && phrase[end - 1] == 's';
-  }
-
   // --- what pieces can do ---
 
   struct Reach {
@@ -233,44 +204,33 @@ class Teller {
   void Scope() {
     const std::vector<Reach> reaches = ReachesThatChanged();
     if (reaches.empty()) return ScopeOfGone();
-    std::vector<std::string> parts;
-    std::vector<std::string> nouns;
+    std::vector<Message> parts;
+    std::vector<Message> nouns;
     const auto change = [](const Reach& reach) {
       return std::abs(reach.is - reach.was);
     };
     for (const Reach& reach : reaches) {
       // One square more or less is not felt beside greater changes.
       if (parts.size() == 2 || (!parts.empty() && change(reach) < 2)) break;
-      const std::string unit = UnitText(after_.position(), reach.square);
-      const std::string squares =
-          reach.is == 0 ? "no useful square"
-                        : NumberText(reach.is) + " useful " +
-                              (reach.is == 1 ? "square" : "squares");
-      parts.push_back((parts.empty() ? who_ + "'s " + unit.substr(4) : unit) +
-                      " has " + squares +
-                      (reach.is > reach.was ? ", up from " : ", down from ") +
-                      (reach.was == 0 ? "none" : NumberText(reach.was)));
+      const Message unit = UnitOn(after_.position(), reach.square);
+      parts.push_back(
+          Say(reach.is > reach.was ? "change.reach_up" : "change.reach_down",
+              parts.empty() ? Owned(after_, reach.square) : unit, reach.is,
+              reach.was));
       nouns.push_back(unit);
-      AddBefore(ScopeClaim(before_, group_.side, reach.origin));
-      AddAfter(ScopeClaim(after_, group_.side, reach.square));
+      AddBefore(ScopeClaim(before_, side_, reach.origin));
+      AddAfter(ScopeClaim(after_, side_, reach.square));
     }
-    Say(Joined(parts) + ".", "the reach of " + Join(nouns));
-  }
-
-  // Clauses with commas of their own.
-  static std::string Joined(const std::vector<std::string>& clauses) {
-    std::string text;
-    for (const std::string& clause : clauses) {
-      text += (text.empty() ? "" : "; ") + clause;
-    }
-    return text;
+    // Clauses with commas of their own.
+    Put(List("list.semicolon", std::move(parts)),
+        Say("noun.reach", And(std::move(nouns))));
   }
 
   // Of pieces that are there before and after, those that changed the way that
   // the whole did, most first.
   std::vector<Reach> ReachesThatChanged() const {
     std::vector<Reach> reaches;
-    const Bitboard pieces = after_.position().Pieces(group_.side) &
+    const Bitboard pieces = after_.position().Pieces(side_) &
                             ~after_.position().Pieces(PieceKind::kPawn) &
                             ~after_.position().Pieces(PieceKind::kKing);
     for (const Square square : Each(pieces)) {
@@ -279,9 +239,8 @@ class Teller {
           before_.position().At(origin) != after_.position().At(square)) {
         continue;
       }
-      const Reach reach{square, origin,
-                        PopCount(before_.Scope(group_.side, origin)),
-                        PopCount(after_.Scope(group_.side, square))};
+      const Reach reach{square, origin, PopCount(before_.Scope(side_, origin)),
+                        PopCount(after_.Scope(side_, square))};
       const bool better = reach.is > reach.was;
       if (reach.is != reach.was && better == group_.Good()) {
         reaches.push_back(reach);
@@ -299,133 +258,111 @@ class Teller {
     const bool gone = !group_.gone.empty();
     const std::vector<ChangedEntry>& list = gone ? group_.gone : group_.added;
     const Facts& facts = gone ? before_ : after_;
-    std::vector<std::string> units;
+    std::vector<Message> units;
     for (const ChangedEntry& changed : list) {
       if (units.size() == 2) break;
-      units.push_back(
-          UnitText(facts.position(), First(changed.entry->squares)));
+      units.push_back(UnitOn(facts.position(), First(changed.entry->squares)));
     }
-    const std::string all = Join(units);
-    Say(Capitalised(all) +
-            (gone ? " no longer reaches what it did." : " has its reach now."),
-        "the reach of " + all);
-    if (gone && units.size() > 1) {
-      told_.text = Capitalised(all) + " no longer reach what they did.";
-    } else if (units.size() > 1) {
-      told_.text = Capitalised(all) + " have their reach now.";
-    }
+    const Message all = And(std::move(units));
+    Put(Say(gone ? "change.reach_gone" : "change.reach_new", all),
+        Say("noun.reach", all));
   }
 
   void Space() {
-    const auto count = [&](const Facts& facts, Side side) {
-      return std::to_string(PopCount(facts.Space(side)));
+    const auto count = [](const Facts& facts, Side side) {
+      return PopCount(facts.Space(side));
     };
-    const Side other = Other(group_.side);
-    AddBefore(SpaceClaim(before_, group_.side));
-    AddAfter(SpaceClaim(after_, group_.side));
-    Say(who_ + " has " + count(after_, group_.side) +
-            " safe squares behind its pawns and " + Name(other) + " " +
-            count(after_, other) + "; it was " + count(before_, group_.side) +
-            " and " + count(before_, other) + ".",
-        "space");
-  }
-
-  void PawnNumbers() {
-    const std::string pieces =
-        group_.term == TermId::kKnightPawns ? "knights" : "rooks";
-    Edge("the better number of pawns for its " + pieces,
-         "what the pawns do for the " + pieces);
+    const Side other = Other(side_);
+    AddBefore(SpaceClaim(before_, side_));
+    AddAfter(SpaceClaim(after_, side_));
+    Put(Say("change.space", side_, count(after_, side_), other,
+            count(after_, other), count(before_, side_), count(before_, other)),
+        Say("noun.space"));
   }
 
   // What one side alone can have, the balance being its.
-  void Edge(const std::string& what, const std::string& noun) {
+  void Edge(Message what, Message noun) {
     if (group_.added.empty()) {
-      return Say(who_ + " no longer has " + what + ".", noun);
+      return Put(Say("change.clauses", side_,
+                     Say("change.no_longer_has", std::move(what))),
+                 std::move(noun));
     }
-    if (group_.gone.empty()) return Say(who_ + " now has " + what + ".", noun);
-    Say(who_ + "'s edge in " + noun + (group_.Good() ? " grows." : " shrinks."),
-        noun);
+    if (group_.gone.empty()) {
+      return Put(Say("change.clauses", side_,
+                     Say("change.now_has", std::move(what), Message())),
+                 std::move(noun));
+    }
+    Message edge = Say("change.edge", side_, noun, group_.Good());
+    Put(std::move(edge), std::move(noun));
   }
 
   // "a knight more" as "a knight".
-  static std::string Surplus(const std::vector<ChangedEntry>& entries) {
-    std::vector<std::string> units;
+  static std::vector<Message> Surplus(
+      const std::vector<ChangedEntry>& entries) {
+    std::vector<Message> units;
+    units.reserve(entries.size());
     for (const ChangedEntry& changed : entries) {
-      const std::string& phrase = changed.phrase;
-      units.push_back(phrase.substr(0, phrase.rfind(" more")));
+      units.push_back(
+          std::get<Message>(changed.phrase.arguments.front().value()));
     }
-    return Join(units);
+    return units;
   }
 
   void Material() {
-    const std::string now = Surplus(group_.added);
-    const std::string was = Surplus(group_.gone);
-    const std::string noun = Definite(now.empty() ? was : now);
-    if (now.empty()) return Say(who_ + " is no longer " + was + " up.", noun);
-    if (was.empty()) return Say(who_ + " is now " + now + " up.", noun);
-    Say(who_ + " is now " + now + " up instead of " + was + ".", noun);
+    const std::vector<Message> now = Surplus(group_.added);
+    const std::vector<Message> was = Surplus(group_.gone);
+    std::vector<Message> nouns;
+    for (const Message& unit : now.empty() ? was : now) {
+      nouns.push_back(Say("known", unit));
+    }
+    Message noun = And(std::move(nouns));
+    if (now.empty()) {
+      return Put(Say("change.no_longer_up", side_, And(was)), std::move(noun));
+    }
+    Put(Say("change.up", side_, And(now), And(was)), std::move(noun));
   }
 
   void Undeveloped() {
-    const Bitboard home = UndevelopedPieces(after_, group_.side);
-    const Bitboard was = UndevelopedPieces(before_, group_.side);
+    const Bitboard home = UndevelopedPieces(after_, side_);
+    const int was = PopCount(UndevelopedPieces(before_, side_));
     AddBefore(CentreClaim(before_));
-    if (PopCount(home) == PopCount(was)) {
-      AddAfter(CentreClaim(after_));
-      return Say("With the centre as it is now, " + who_ +
-                     "'s pieces at home weigh " +
-                     (group_.Good() ? "less." : "more."),
-                 "development");
-    }
-    Say(home == 0 ? who_ + " has no minor piece left at home."
-                  : who_ + " has " +
-                        (HasMany(home) ? "minor pieces" : "one minor piece") +
-                        " at home, on " + SquaresText(home) + "; before, on " +
-                        (was == 0 ? "no square" : SquaresText(was)) + ".",
-        "development");
     AddAfter(CentreClaim(after_));
+    if (PopCount(home) == was) {
+      return Put(Say("change.development_weighs", side_, group_.Good()),
+                 Say("noun.development"));
+    }
+    Put(home == 0
+            ? Say("change.developed", side_)
+            : Say("change.at_home", side_, PopCount(home), Squares{home}, was),
+        Say("noun.development"));
   }
 
   void EarlyQueen() {
-    if (group_.gone.empty() || group_.added.empty()) return Has("");
-    Say(who_ + " now has " + Phrases(group_.added) + ".",
-        "the queen out early");
+    if (group_.gone.empty() || group_.added.empty()) return Has();
+    Put(Say("change.clauses", side_,
+            Say("change.now_has", Phrases(group_.added), Message())),
+        Say("noun.early_queen"));
   }
 
   // --- the king ---
 
-  std::string King() const { return who_ + "'s king"; }
-
   void Shelter() {
     const auto without = [&](const Facts& facts) {
-      const Bitboard files = KingFiles(facts, group_.side) &
-                             ~FillFiles(ShelterPawns(facts, group_.side));
-      return files == 0 ? std::string("no file") : "the " + FilesText(files);
+      return KingFiles(facts, side_) & ~FillFiles(ShelterPawns(facts, side_));
     };
-    AddBefore(ShelterClaim(before_, group_.side));
-    AddAfter(ShelterClaim(after_, group_.side));
-    const std::string now = without(after_);
-    const std::string was = without(before_);
-    const std::string noun = "the shelter of " + King();
-    if (now == was) {
-      return Say("The missing shelter of " + King() + " weighs " +
-                     (group_.Good() ? "less." : "more."),
-                 noun);
-    }
-    const std::string before = was == "no file"
-                                   ? "; before, it lacked none."
-                                   : "; before, none on " + was + ".";
-    Say(King() +
-            (now == "no file" ? " has a sheltering pawn on each of its files"
-                              : " has no sheltering pawn on " + now) +
-            before,
-        noun);
+    AddBefore(ShelterClaim(before_, side_));
+    AddAfter(ShelterClaim(after_, side_));
+    const Bitboard now = without(after_);
+    const Bitboard was = without(before_);
+    Put(now == was ? Say("change.shelter_weighs", side_, group_.Good())
+                   : Say("change.shelter", side_, Files{now}, Files{was}),
+        Say("noun.shelter", side_));
   }
 
   // By name where one piece has come or gone, else by number.
   void Attackers() {
-    const Bitboard now = KingAttackers(after_, group_.side);
-    const Bitboard was = KingAttackers(before_, group_.side);
+    const Bitboard now = KingAttackers(after_, side_);
+    const Bitboard was = KingAttackers(before_, side_);
     Bitboard stayed = 0;  // where they stood before
     Bitboard come = 0;
     for (const Square square : Each(now)) {
@@ -437,206 +374,242 @@ class Teller {
       }
     }
     const Bitboard gone = was & ~stayed;
-    if (was != 0) AddBefore(KingAttackersClaim(before_, group_.side));
-    if (now != 0) AddAfter(KingAttackersClaim(after_, group_.side));
-    const std::string noun = "the pressure on " + King();
+    if (was != 0) AddBefore(KingAttackersClaim(before_, side_));
+    if (now != 0) AddAfter(KingAttackersClaim(after_, side_));
+    Put(AttackersThatChanged(now, was, come, gone),
+        Say("noun.pressure", side_));
+  }
+
+  Message AttackersThatChanged(Bitboard now, Bitboard was, Bitboard come,
+                               Bitboard gone) const {
     if (come == 0 && gone == 0) {
-      return Say(
-          "The pressure on " + King() + (group_.Good() ? " eases." : " grows."),
-          noun);
+      return Say("change.pressure", side_, group_.Good());
     }
     if (PopCount(come) == 1 && gone == 0) {
-      return Say(Capitalised(UnitText(after_.position(), First(come))) +
-                     " now bears on " + King() + ".",
-                 noun);
+      return Say("change.now_bears", side_,
+                 UnitOn(after_.position(), First(come)));
     }
     if (PopCount(gone) == 1 && come == 0) {
-      const std::string unit = UnitText(before_.position(), First(gone));
-      return Say(Capitalised(unit) + " no longer bears on " + King() + ".",
-                 noun);
+      return Say("change.no_longer_bears", side_,
+                 UnitOn(before_.position(), First(gone)));
     }
-    const int count = PopCount(now);
-    Say(Capitalised(NumberText(count)) + " enemy " +
-            (count == 1 ? "piece bears" : "pieces bear") + " on " + King() +
-            " instead of " +
-            (was == 0 ? std::string("none") : NumberText(PopCount(was))) + ".",
-        noun);
+    return Say("change.bear", side_, PopCount(now), PopCount(was));
   }
 
   void Uncastled() {
-    const Square king = after_.position().King(group_.side);
-    AddAfter(MaterialClaim(after_, group_.side, PieceKind::kKing));
-    if (IsCastled(after_, group_.side) && !IsCastled(before_, group_.side)) {
-      AddAfter(SquaresClaim(ClaimKind::kCastled, group_.side, Bit(king)));
-      return Say(King() + " has left the centre for " + ToString(king) + ".",
-                 "the king's safety");
+    const Square king = after_.position().King(side_);
+    AddAfter(MaterialClaim(after_, side_, PieceKind::kKing));
+    if (IsCastled(after_, side_) && !IsCastled(before_, side_)) {
+      AddAfter(SquaresClaim(ClaimKind::kCastled, side_, Bit(king)));
+      return Put(Say("change.king_castled", side_, king),
+                 Say("noun.king_safety"));
     }
     if (group_.added.empty() || group_.gone.empty()) {
-      return Say(King() + (group_.added.empty()
-                               ? " is no longer in danger in the centre."
-                               : " stands in the centre, not castled."),
-                 "the king in the centre");
+      return Put(Say(group_.added.empty() ? "change.king_out_of_danger"
+                                          : "change.king_in_centre",
+                     side_),
+                 Say("noun.king_in_centre"));
     }
     AddBefore(CentreClaim(before_));
     AddAfter(CentreClaim(after_));
-    Say("With the centre as it is now, " + King() + " in the middle is " +
-            (group_.Good() ? "safer." : "in more danger."),
-        "the king in the centre");
+    Put(Say("change.king_in_middle", side_, group_.Good()),
+        Say("noun.king_in_centre"));
   }
 
   void KnightSquare() {
-    if (group_.added.empty()) {
-      const Entry& entry = *group_.gone.front().entry;
-      const Claim& claim =
-          group_.pairing.before.ledger.claims[entry.first_claim];
-      return Say("The pawn on " + ToString(claim.squares[0]) +
-                     " no longer takes the best square of " + who_ +
-                     "'s knight on " + ToString(claim.others[0]) + ".",
-                 "the knight's square " + ToString(claim.squares[0]));
-    }
-    const Entry& entry = *group_.added.front().entry;
-    const Claim& claim = group_.pairing.after.ledger.claims[entry.first_claim];
-    Say(Capitalised(group_.added.front().phrase) + ".",
-        "the knight's square " + ToString(claim.squares[0]));
+    const bool gone = group_.added.empty();
+    const Entry& entry = *Told().front().entry;
+    const Claim& claim = Own(!gone).ledger.claims[entry.first_claim];
+    Put(gone ? Say("change.square_free", claim.squares[0], side_,
+                   claim.others[0])
+             : group_.added.front().phrase,
+        Say("noun.knights_square", claim.squares[0]));
   }
 
   void FlankPawn() {
-    const std::string noun =
-        DefiniteList(group_.added.empty() ? group_.gone : group_.added);
-    if (group_.gone.empty()) {
-      return Say(King() + " has " + Phrases(group_.added) + " in front of it.",
-                 noun);
+    const Bitboard now = PawnsGone(group_.added);
+    const Bitboard was = PawnsGone(group_.gone);
+    Put(now == was
+            ? Say("change.flank_weighs", side_, Squares{now}, group_.Good())
+            : Say("change.flank_pawn", side_, Squares{now}, Squares{was}),
+        Known(Told()));
+  }
+
+  // Where the pawns of such entries stood.
+  Bitboard PawnsGone(const std::vector<ChangedEntry>& entries) const {
+    Bitboard squares = 0;
+    for (const ChangedEntry& changed : entries) {
+      squares |=
+          std::get<Squares>(changed.phrase.arguments.front().value()).set;
     }
-    if (group_.added.empty()) {
-      return Say(King() + " no longer has " + Phrases(group_.gone) +
-                     " in front of it.",
-                 noun);
-    }
-    Say(King() + " now has " + Phrases(group_.added) + " in front of it, not " +
-            Phrases(group_.gone) + ".",
-        noun);
+    return squares;
   }
 
   void LineToKing() {
     const bool opened = !group_.added.empty();
-    const std::string what = Phrases(opened ? group_.added : group_.gone);
-    const std::string noun = DefiniteList(opened ? group_.added : group_.gone);
-    if (opened && what == Phrases(group_.gone)) {
-      return Say(King() + " has " + (group_.Good() ? "less" : "more") +
-                     " to fear on " + what + ".",
-                 noun);
+    const Message what = Phrases(Told());
+    Message noun = Known(Told());
+    const Message gone = Phrases(group_.gone);
+    if (opened && what == gone) {
+      return Put(Say("change.to_fear", side_, !group_.Good(), what),
+                 std::move(noun));
     }
-    if (opened && !group_.gone.empty()) {
-      return Say(
-          King() + " now faces " + what + ", not " + Phrases(group_.gone) + ".",
-          noun);
+    if (opened && !gone.empty()) {
+      return Put(Say("change.now_faces", side_, what, gone), std::move(noun));
     }
-    const std::vector<ChangedEntry>& list = opened ? group_.added : group_.gone;
+    const std::vector<ChangedEntry>& list = Told();
     const bool still = std::all_of(
         list.begin(), list.end(),
         [](const ChangedEntry& changed) { return changed.holds_in_both; });
-    if (still) {
-      Bitboard squares = 0;
-      for (const ChangedEntry& changed : list) {
-        squares |= LineSquares(changed, opened);
-      }
-      return Say(
-          King() + " has " + (opened ? "more" : "less") + " to fear on " +
-              (group_.term == TermId::kFileToKing ? "the " + FilesText(squares)
-                                                  : what) +
-              ".",
-          noun);
+    if (!still) {
+      return Put(
+          Say(opened ? "change.faces" : "change.no_longer_faces", side_, what),
+          std::move(noun));
     }
-    Say(King() + (opened ? " faces " : " no longer faces ") + what + ".", noun);
+    Bitboard squares = 0;
+    for (const ChangedEntry& changed : list) {
+      squares |= LineSquares(changed, opened);
+    }
+    Put(Say("change.to_fear", side_, opened,
+            group_.term == TermId::kFileToKing
+                ? Say("the_files", Files{squares})
+                : what),
+        std::move(noun));
+  }
+
+  const Snapshot& Own(bool after) const {
+    return after ? group_.pairing.after : group_.pairing.before;
   }
 
   // The squares of the line that an entry's first claim is about.
   Bitboard LineSquares(const ChangedEntry& changed, bool after) const {
-    const Snapshot& own = after ? group_.pairing.after : group_.pairing.before;
-    return own.ledger.claims[changed.entry->first_claim].squares.ToSet();
+    return Own(after).ledger.claims[changed.entry->first_claim].squares.ToSet();
   }
 
   // --- what befalls single pieces ---
 
-  std::string Units(const Facts& facts,
-                    const std::vector<ChangedEntry>& entries) const {
-    Bitboard squares = 0;
-    for (const ChangedEntry& changed : entries) {
-      squares |= changed.entry->squares & facts.position().Pieces(group_.side);
-    }
-    std::string text;
-    std::vector<std::string> units;
-    for (const Square square : Each(squares)) {
-      units.push_back(std::string(Name(facts.position().At(square).kind())) +
-                      " on " + ToString(square));
-    }
-    return Join(units);
-  }
-
   struct PlightWords {
-    const char* is;    // "is pinned"
-    const char* ends;  // "is no longer pinned"
-    const char* was;   // "was pinned"
-    const char* noun;  // "the pinned "
+    std::string_view is;    // "White's knight on c3 is pinned"
+    std::string_view ends;  // "... is no longer pinned"
+    std::string_view gone;  // "..., which was pinned, is gone"
+    std::string_view noun;  // "the pinned knight on c3"
   };
 
-  // What hangs can still be saved where its owner is to move.
-  PlightWords HangingWords() const {
-    const bool own_move = after_.position().side_to_move() == group_.side;
-    return {own_move ? "is under attack" : "hangs", "no longer hangs", "hung",
-            "the hanging "};
+  PlightWords WordsOfPlight() const {
+    switch (group_.term) {
+      case TermId::kHanging:
+        // What hangs can still be saved where its owner is to move.
+        return {OwnMove() ? "plight.attacked" : "plight.hangs",
+                "plight.hangs_no_more", "plight.hanging_gone", "noun.hanging"};
+      case TermId::kLoosePiece:
+        return {"plight.loose", "plight.guarded", "plight.loose_gone",
+                "noun.loose"};
+      case TermId::kPinned:
+        return {"plight.pinned", "plight.unpinned", "plight.pinned_gone",
+                "noun.pinned"};
+      default:
+        return {"plight.trapped", "plight.free", "plight.trapped_gone",
+                "noun.trapped"};
+    }
   }
 
-  void Plight(const PlightWords& words) {
-    std::vector<std::string> parts;
-    for (const ChangedEntry& changed : group_.added) {
-      parts.push_back(Owned(after_, changed) + " " +
-                      (StillSo(changed) ? SameStill(words) : words.is));
-    }
-    if (parts.empty()) {
-      for (const ChangedEntry& changed : group_.gone) {
-        parts.push_back(Ended(changed, words));
-      }
-    }
-    if (parts.size() > kMostDetails) parts.resize(kMostDetails);
-    Say(Join(parts) + ".",
-        words.noun + (group_.added.empty() ? Units(before_, group_.gone)
-                                           : Units(after_, group_.added)));
-  }
+  bool OwnMove() const { return after_.position().side_to_move() == side_; }
 
   // "White's knight on c3".
-  std::string Owned(const Facts& facts, const ChangedEntry& changed) const {
-    return who_ + "'s " + Units(facts, {changed});
+  Message Owned(const Facts& facts, Square square) const {
+    return Say("owned", square, side_, facts.position().At(square).kind());
   }
 
-  std::string SameStill(const PlightWords& words) const {
+  // The unit that an entry is about.
+  Square UnitOf(const Facts& facts, const ChangedEntry& changed) const {
+    return First(changed.entry->squares & facts.position().Pieces(side_));
+  }
+
+  // What befalls a unit, by the id of a clause.
+  struct Fate {
+    std::string_view id;
+    PieceKind kind = PieceKind::kNone;
+    Square square = kNoSquare;
+  };
+
+  void Plight(const PlightWords& words) {
+    std::vector<Fate> fates;
+    for (const ChangedEntry& changed : Told()) {
+      if (fates.size() == kMostDetails) break;
+      if (group_.added.empty()) {
+        fates.push_back(Ended(changed, words));
+        continue;
+      }
+      const Square square = UnitOf(after_, changed);
+      fates.push_back({StillSo(changed) ? SameStill(words) : words.is,
+                       after_.position().At(square).kind(), square});
+    }
+    // What befalls several is said once.
+    std::vector<Message> clauses;
+    std::vector<std::string_view> said;
+    for (const Fate& fate : fates) {
+      if (std::find(said.begin(), said.end(), fate.id) != said.end()) continue;
+      said.push_back(fate.id);
+      clauses.push_back(Say(fate.id, Those(fates, fate.id)));
+    }
+    Put(And(std::move(clauses)), PlightNoun(words));
+  }
+
+  // "White's pawns on a3 and d6 and the knight on c3": a kind at a time.
+  Message Those(const std::vector<Fate>& fates, std::string_view id) const {
+    std::vector<Message> kinds;
+    Bitboard seen = 0;
+    for (const Fate& fate : fates) {
+      if (fate.id != id || Contains(seen, fate.square)) continue;
+      Bitboard squares = 0;
+      for (const Fate& other : fates) {
+        if (other.id == id && other.kind == fate.kind) {
+          squares |= Bit(other.square);
+        }
+      }
+      seen |= squares;
+      kinds.push_back(kinds.empty()
+                          ? Say("owned", Squares{squares}, side_, fate.kind)
+                          : Say("units", Squares{squares}, fate.kind));
+    }
+    return And(std::move(kinds));
+  }
+
+  // "the pinned knight on c3 and the rook on d1".
+  Message PlightNoun(const PlightWords& words) const {
+    const Facts& facts = group_.added.empty() ? before_ : after_;
+    std::vector<Message> units;
+    for (const ChangedEntry& changed : Told()) {
+      const Square square = UnitOf(facts, changed);
+      const PieceKind kind = facts.position().At(square).kind();
+      units.push_back(Say(units.empty() ? words.noun : "unit", kind, square));
+    }
+    return And(std::move(units));
+  }
+
+  std::string_view SameStill(const PlightWords& words) const {
     if (group_.term != TermId::kHanging) return words.is;
-    const bool own_move = after_.position().side_to_move() == group_.side;
-    return own_move ? "can now be looked after" : "can now be taken";
+    return OwnMove() ? "plight.saved" : "plight.taken";
   }
 
   // What became of a unit that is no longer so: it may have moved or fallen.
-  std::string Ended(const ChangedEntry& changed, const PlightWords& words) {
-    const Square was =
-        First(changed.entry->squares & before_.position().Pieces(group_.side));
+  Fate Ended(const ChangedEntry& changed, const PlightWords& words) {
+    const Square was = UnitOf(before_, changed);
     const Piece unit = before_.position().At(was);
-    for (const Square square : Each(after_.position().Pieces(group_.side))) {
+    for (const Square square : Each(after_.position().Pieces(side_))) {
       if (group_.pairing.Origin(square) != was ||
           after_.position().At(square) != unit) {
         continue;
       }
-      AddAfter(MaterialClaim(after_, group_.side, unit.kind()));
-      if (group_.term == TermId::kLoosePiece &&
-          after_.Attackers(group_.side, square) == 0) {
-        return who_ + "'s " + Name(unit.kind()) + " on " + ToString(square) +
-               (ExchangeValueOf(after_, square) > 0
-                    ? " hangs now rather than merely standing loose"
-                    : " still has no guard, but that counts no more");
-      }
-      return who_ + "'s " + Name(unit.kind()) + " on " + ToString(square) +
-             " " + words.ends;
+      AddAfter(MaterialClaim(after_, side_, unit.kind()));
+      const bool still_loose = group_.term == TermId::kLoosePiece &&
+                               after_.Attackers(side_, square) == 0;
+      if (!still_loose) return {words.ends, unit.kind(), square};
+      return {ExchangeValueOf(after_, square) > 0 ? "plight.hangs_now"
+                                                  : "plight.counts_no_more",
+              unit.kind(), square};
     }
-    return Owned(before_, changed) + ", which " + words.was + ", is gone";
+    return {words.gone, unit.kind(), was};
   }
 
   // The same square is among the entries that went: only its weight changed.
@@ -648,24 +621,22 @@ class Teller {
   }
 
   void Ending() {
-    const std::string noun =
-        DefiniteList(group_.added.empty() ? group_.gone : group_.added);
+    Message noun = Known(Told());
     if (group_.gone.empty()) {
-      return Say("Now it counts: " + Phrases(group_.added) + ".", noun);
+      return Put(Say("change.counts", Phrases(group_.added)), std::move(noun));
     }
     if (group_.added.empty()) {
-      return Say("It no longer counts: " + Phrases(group_.gone) + ".", noun);
+      return Put(Say("change.counts_not", Phrases(group_.gone)),
+                 std::move(noun));
     }
-    Say("It counts for " +
-            std::string(group_.change_cp > 0 ? "White" : "Black") +
-            " more: " + Phrases(group_.added) + ".",
-        noun);
+    Put(Say("change.counts_more", Gainer(), Phrases(group_.added)),
+        std::move(noun));
   }
 
   const ChangeGroup& group_;
   const Facts& before_;
   const Facts& after_;
-  const std::string who_;
+  const Side side_;
   ChangeText told_;
 };
 

@@ -2,17 +2,17 @@
 #ifndef ASSAY_EXPLAIN_CHANGE_TEXT_H_
 #define ASSAY_EXPLAIN_CHANGE_TEXT_H_
 
-#include <string>
 #include <vector>
 
 #include "assay/explain/ledger_change.h"
+#include "assay/explain/message.h"
 
 namespace assay {
 
 // An entry of one of the two ledgers.
 struct ChangedEntry {
   const Entry* entry = nullptr;
-  std::string phrase;  // "a hole on f4"
+  Message phrase;  // "a hole on f4"
   // What it is about holds in the other position, too: only its weight is
   // another, or nothing. (A hole that no piece can use counts nothing.)
   bool holds_in_both = false;
@@ -32,8 +32,8 @@ struct ChangeGroup {
 };
 
 struct ChangeText {
-  std::string text;
-  std::string noun;
+  Message said;  // a sentence
+  Message noun;
   // What the text says besides what the entries' claims do.
   std::vector<Claim> claims_before;
   std::vector<Claim> claims_after;

@@ -3,7 +3,6 @@
 #include "assay/explain/comparison.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cstdlib>
 #include <numeric>
 
@@ -13,7 +12,7 @@
 #include "assay/explain/line_text.h"
 #include "assay/explain/recaptures.h"
 #include "assay/explain/text_writer.h"
-#include "assay/explain/words.h"
+#include "assay/explain/wording.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -28,13 +27,13 @@ constexpr Centipawns kClearlyWorse = 60;
 constexpr int kAPawn = 75;
 constexpr std::size_t kMostPlies = 8;
 
-constexpr const char* kOrdinals[kMostCompared] = {"first",   "second", "third",
-                                                  "fourth",  "fifth",  "sixth",
-                                                  "seventh", "eighth"};
+constexpr std::string_view kOrdinals[kMostCompared] = {
+    "position.first", "position.second", "position.third",   "position.fourth",
+    "position.fifth", "position.sixth",  "position.seventh", "position.eighth"};
 
 // One of those compared.
 struct Contender {
-  std::string name;  // "12. Nf3", "the second position"
+  Message name;  // "12. Nf3", "the second position"
   bool is_move = false;
   const Position* start = nullptr;  // what its claims are about
   std::vector<Move> prefix;         // the candidate move, if it is one
@@ -78,7 +77,7 @@ class Judge {
     contenders_.push_back(std::move(contender));
   }
 
-  std::string Decide() {
+  Message Decide() {
     std::vector<std::size_t> order(contenders_.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(),
@@ -88,14 +87,15 @@ class Judge {
     Contender& best = contenders_[order[0]];
     Contender& second = contenders_[order[1]];
     Contender& last = contenders_[order.back()];
-    std::string text = Lead(best, second);
+    std::vector<Message> sentences{Sentence(Lead(best, second))};
     if (&last != &second && Value(best) - Value(last) >= kClearlyWorse &&
         Value(second) - Value(last) >= kLittle) {
-      const std::string why = Against(best, last);
-      text += " " + Capitalised(last.name) + " comes last" +
-              (why.empty() ? "." : ": " + why + ".");
+      spoken_of_ = &last;
+      Message why = Against(best, last);
+      sentences.push_back(
+          Sentence(Say("compare.last", last.name, std::move(why))));
     }
-    return text;
+    return List("list.sentences", std::move(sentences));
   }
 
  private:
@@ -103,70 +103,57 @@ class Judge {
     return Sign(view_) * contender.value;
   }
 
-  std::string Lead(Contender& best, Contender& second) {
+  Message Lead(Contender& best, Contender& second) {
     const Centipawns margin = Value(best) - Value(second);
     const bool two = contenders_.size() == 2;
     const int mate =
         best.told->proof.has_value() ? best.told->proof->mate_in : 0;
-    if (Sign(view_) * mate > 0) {
-      return Capitalised(best.name) + " leads to mate.";
-    }
+    if (Sign(view_) * mate > 0) return Say("compare.mates", best.name);
     if (margin < kLittle) {
-      std::string text =
-          "Little separates " + best.name + " and " + second.name;
-      const std::string here = For(best, second);
-      const std::string there = For(second, best);
-      if (!here.empty()) text += ": " + here;
-      if (!there.empty()) text += (here.empty() ? ": " : "; ") + there;
-      return text + ".";
+      Message here = For(best, second);
+      Message there = For(second, best);
+      const auto is_fact = [](const Message& clause) {
+        return clause.id == "compare.there";
+      };
+      if (is_fact(here) && is_fact(there) &&
+          here.arguments[0] == there.arguments[0]) {
+        here = Say("compare.both", here.arguments[0], here.arguments[1],
+                   there.arguments[1]);
+        there = {};
+      }
+      return Say("compare.little", best.name, second.name, std::move(here),
+                 std::move(there));
     }
-    const std::string ahead = margin >= kMateScore / 2
-                                  ? ""
-                                  : (best.is_move || second.is_move
-                                         ? " by " + AmountText(margin)
-                                         : " for " + std::string(Name(view_)) +
-                                               " by " + AmountText(margin));
-    std::string text =
-        Capitalised(best.name) +
-        (two ? " is better than " + second.name + ahead
-             : " is the best of them, ahead of " + second.name + ahead);
-    std::string why = Against(best, second);
+    Message ahead;
+    if (margin < kMateScore / 2) {
+      ahead = best.is_move || second.is_move
+                  ? Say("compare.by", AmountText(margin))
+                  : Say("compare.for_by", view_, AmountText(margin));
+    }
+    Message why = Against(best, second);
     if (why.empty()) why = For(best, second);
-    return text + (why.empty() ? "" : ": " + why) + ".";
+    return Say(two ? "compare.better" : "compare.best", best.name, second.name,
+               std::move(ahead), std::move(why));
   }
 
   // What the worse one suffers from, else what the better one has.
-  std::string Against(Contender& better, Contender& worse) {
+  Message Against(Contender& better, Contender& worse) {
     const Threat* theirs = LossOf(worse);
     const Threat* ours = LossOf(better);
     const bool mates = theirs != nullptr && theirs->gain_cp == 0;
     if (theirs != nullptr && (ours == nullptr || mates ||
                               theirs->gain_cp >= ours->gain_cp + kAPawn)) {
       Note(worse, worse.told->claims, theirs->claims);
-      std::string text = theirs->text;
-      if (!text.empty() && text.back() == '.') text.pop_back();
-      return "after " + worse.name + " " + text;
+      return There(worse, ClauseOf(theirs->said));
     }
     // Where counting misleads, what search found.
     const std::vector<Caution>& cautions = worse.told->cautions;
     if (!cautions.empty() && cautions.front().leads &&
         cautions.front().proof.has_value()) {
       Note(worse, worse.told->claims, cautions.front().claims);
-      std::string text = cautions.front().text;
-      if (!text.empty() && text.back() == '.') text.pop_back();
-      return "after " + worse.name + " " + Lowered(text);
+      return There(worse, ClauseOf(cautions.front().said));
     }
     return For(better, worse);
-  }
-
-  // "Play is better ..." in the middle of a sentence.
-  static std::string Lowered(std::string text) {
-    const bool side = text.compare(0, 5, Name(Side::kWhite)) == 0 ||
-                      text.compare(0, 5, Name(Side::kBlack)) == 0;
-    if (!side && text.size() > 1 && text[1] >= 'a' && text[1] <= 'z') {
-      text[0] = static_cast<char>(std::tolower(text[0]));
-    }
-    return text;
   }
 
   // What the view's opponent, to move, wins there.
@@ -189,7 +176,7 @@ class Judge {
 
   // "White then has the safer king": the topic in which `better` does more for
   // the view's side than `other` does; empty where there is none of weight.
-  std::string For(Contender& better, Contender& other) {
+  Message For(Contender& better, Contender& other) {
     Centipawns most = kLeastTopic - 1;
     std::optional<Topic> decisive;
     for (int t = 0; t < kTopics; ++t) {
@@ -203,19 +190,19 @@ class Judge {
       most = gain;
       decisive = topic;
     }
-    if (!decisive.has_value()) return "";
+    if (!decisive.has_value()) return {};
     const bool own = Owner(better, *decisive) == view_;
     Contender& told = own ? better : other;
     Contender& rest = own ? other : better;
     const Reason& reason = *Find(told, *decisive);
     Note(told, told.own.claims(), reason.claims, false);
-    const std::string fact =
-        std::string(Name(reason.favours())) + " has " + English(reason.phrase);
-    if (Owner(rest, *decisive) != reason.favours()) return Where(told) + fact;
+    const Side side = reason.favours();
+    if (Owner(rest, *decisive) != side) {
+      return There(told, Say("compare.has", side, reason.phrase));
+    }
     // So it is in both, but not by as much.
     Note(rest, rest.own.claims(), Find(rest, *decisive)->claims, false);
-    return "that " + fact + " weighs more " + Where(told) + "than " +
-           Where(rest).substr(0, Where(rest).size() - 1);
+    return Say("compare.weighs", side, reason.phrase, Place(told), Place(rest));
   }
 
   static Centipawns ValueOf(const Contender& contender, Topic topic) {
@@ -229,8 +216,17 @@ class Judge {
     return reason->favours();
   }
 
-  static std::string Where(const Contender& contender) {
-    return (contender.is_move ? "after " : "in ") + contender.name + " ";
+  static Message Place(const Contender& contender) {
+    return Say(contender.is_move ? "compare.after" : "compare.in",
+               contender.name);
+  }
+
+  // What holds there; its name is not said again where the sentence is about
+  // it.
+  Message There(const Contender& contender, Message fact) const {
+    return &contender == spoken_of_
+               ? std::move(fact)
+               : Say("compare.there", Place(contender), std::move(fact));
   }
 
   // Claims behind what is said; of the position after the candidate move where
@@ -246,6 +242,7 @@ class Judge {
 
   const Weights& weights_;
   const Side view_;
+  const Contender* spoken_of_ = nullptr;
   std::vector<Contender> contenders_;
 };
 
@@ -275,9 +272,7 @@ std::vector<TermComparison> ByTerm(
 Comparison Compare(const Assayer& assayer, const Position& position,
                    const std::vector<Move>& moves,
                    const std::vector<Position>& others,
-                   const ExplainOptions& asked) {
-  ExplainOptions options = asked;
-  options.language.clear();  // what decides is told in English
+                   const ExplainOptions& options) {
   Comparison comparison;
   std::vector<Explanation>& explanations = comparison.explanations;
   if (moves.empty()) explanations.push_back(assayer.Explain(position, options));
@@ -300,17 +295,17 @@ Comparison Compare(const Assayer& assayer, const Position& position,
     contender.table = i < own ? &table : &other_tables[i - own];
     if (contender.is_move) {
       contender.prefix = {moves[i]};
-      contender.name = NumberedMove(position, moves[i]);
+      contender.name = Moves(NumberedMove(position, moves[i]));
     } else {
-      contender.name = "the " +
-                       std::string(kOrdinals[std::min(i, kMostCompared - 1)]) +
-                       " position";
+      contender.name = Say(kOrdinals[std::min(i, kMostCompared - 1)]);
     }
     judge.Add(std::move(contender));
   }
   if (explanations.size() >= kLeastCompared) {
-    comparison.decides = judge.Decide();
+    comparison.decides_said = judge.Decide();
   }
+  PutIntoWords(Catalogue::OrEnglish(options.language, options.audience),
+               comparison);
   comparison.claims = table.Take();
   for (ClaimTable& other : other_tables) {
     comparison.claims_of_others.push_back(other.Take());

@@ -27,6 +27,7 @@ struct Comparison {
   std::vector<TermComparison> by_term;
   // What decides between them.
   std::string decides;
+  Message decides_said;
   // Behind `decides`: about the position, those of a candidate after its move.
   std::vector<Claim> claims;
   // The same about each of the others, in their order.
@@ -37,7 +38,7 @@ struct Comparison {
 Comparison Compare(const Assayer& assayer, const Position& position,
                    const std::vector<Move>& moves,
                    const std::vector<Position>& others,
-                   const ExplainOptions& asked = {});
+                   const ExplainOptions& options = {});
 
 }  // namespace assay
 

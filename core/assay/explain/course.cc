@@ -4,9 +4,11 @@
 #include "assay/explain/course.h"
 
 #include <cstdlib>
+#include <string_view>
 
 #include "assay/explain/catalogue.h"
 #include "assay/explain/claim_shift.h"
+#include "assay/explain/glossary.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/move_explanation.h"
 #include "assay/explain/plan_changes.h"
@@ -32,7 +34,7 @@ class Follower {
   Course Follow() {
     Position at = start_;
     Standpoint stood = Judge(at);
-    std::string named = NameOf(at);
+    Message named = NameOf(at);
     std::size_t judged = 0;  // moves played when it was
     for (std::size_t ply = 0; ply < line_.size(); ++ply) {
       if (options_.cancelled != nullptr && *options_.cancelled) break;
@@ -40,7 +42,7 @@ class Follower {
       at = at.After(line_[ply]);
       PlanTurn(before, at, ply);
       if (GoesOn(ply)) continue;
-      const std::string name = NameOf(at);
+      const Message name = NameOf(at);
       if (name != named) StructureTurn(named, name, at, judged, ply);
       named = name;
       const Standpoint stands = Judge(at);
@@ -49,6 +51,13 @@ class Follower {
         stood = stands;
       }
       judged = ply + 1;
+    }
+    const Catalogue& words =
+        Catalogue::OrEnglish(options_.language, options_.audience);
+    Glossary glossary(words.glossary());
+    for (Turn& turn : turns_) {
+      turn.text = words.Text(turn.said);
+      glossary.Explain(turn.text);
     }
     Course course;
     course.turns = std::move(turns_);
@@ -82,12 +91,15 @@ class Follower {
   }
 
   // The structure's name; where it has none, the centre's kind.
-  static std::string NameOf(const Position& position) {
+  static Message NameOf(const Position& position) {
+    constexpr std::string_view kCentres[] = {
+        "centre_name.unresolved", "centre_name.open",    "centre_name.closed",
+        "centre_name.fixed",      "centre_name.tension", "centre_name.mobile"};
     const Facts facts(position);
     ClaimTable scratch;
-    const std::string name =
-        English(DescribeStructure(facts, scratch).name_said);
-    return name.empty() ? std::string(Name(facts.centre())) + " centre" : name;
+    Message name = DescribeStructure(facts, scratch).name_said;
+    if (!name.empty()) return name;
+    return Say(kCentres[static_cast<std::size_t>(facts.centre())]);
   }
 
   Turn& Add(std::size_t ply, Turn::Kind kind) {
@@ -108,13 +120,13 @@ class Follower {
     }
   }
 
-  void StructureTurn(const std::string& was, const std::string& is,
+  void StructureTurn(const Message& was, const Message& is,
                      const Position& after, std::size_t judged,
                      std::size_t ply) {
     Turn& turn = Add(ply, Turn::Kind::kStructure);
     const Position before = AfterLine(start_, Upto(ply));
-    turn.text = "With " + NumberedMove(before, line_[ply]) + " the " + was +
-                " gives way to the " + is + ".";
+    turn.said = Sentence(
+        Say("course.structure", NumberedMove(before, line_[ply]), was, is));
     for (const std::size_t played : {judged, ply + 1}) {
       const Position there =
           played == judged ? AfterLine(start_, Upto(judged)) : after;
@@ -133,20 +145,19 @@ class Follower {
         FindPlanChanges(facts, line_[ply], facts_after, assayer_.weights(), 1);
     const std::string move = NumberedMove(before, line_[ply]);
     const auto tell = [&](const Plan& plan, const Facts& at, std::size_t played,
-                          const char* verb) {
+                          std::string_view id) {
       if (plan.worth < kPlanTurns) return;
       ClaimTable claims;
-      const ToldPlan told = TellPlan(at, plan, claims);
+      ToldPlan told = TellPlan(at, plan, claims);
       Turn& turn = Add(ply, Turn::Kind::kPlan);
-      turn.text =
-          move + verb + Name(plan.side) + "'s plan: " + English(told.said);
+      turn.said = Sentence(Say(id, move, plan.side, ClauseOf(told.said)));
       Shift(claims.claims(), told.claims, played, turn);
     };
     if (!changes.stops.empty()) {
-      tell(changes.stops.front(), facts, ply, " puts an end to ");
+      tell(changes.stops.front(), facts, ply, "course.ends_plan");
     }
     if (!changes.allows.empty()) {
-      tell(changes.allows.front(), facts_after, ply + 1, " makes way for ");
+      tell(changes.allows.front(), facts_after, ply + 1, "course.allows_plan");
     }
   }
 
@@ -155,14 +166,18 @@ class Follower {
     const MoveExplanation told =
         ExplainMove(assayer_, before, line_[ply], options_);
     Turn& turn = Add(ply, Turn::Kind::kVerdict);
-    turn.text = "The verdict turns with " + NumberedMove(before, line_[ply]) +
-                ". " + StandingSentence(stood, stands);
+    const auto tell = [&turn](Message sentence) {
+      turn.said = List("list.sentences", {turn.said, std::move(sentence)});
+    };
+    turn.said =
+        Sentence(Say("course.verdict", NumberedMove(before, line_[ply])));
+    tell(StandingSentence(stood, stands));
     const bool for_white = stands.mate_in != 0
                                ? stands.mate_in > 0
                                : stands.score_cp > stood.score_cp;
     const bool for_mover = (before.side_to_move() == Side::kWhite) == for_white;
     if (!for_mover && told.reply_to_fear.has_value()) {
-      turn.text += " " + told.reply_to_fear->text;
+      tell(told.reply_to_fear->said);
       Shift(told.claims, told.reply_to_fear->claims, ply, turn);
       return;
     }
@@ -171,7 +186,7 @@ class Follower {
     for (const LedgerChange& change :
          for_mover ? balance.gains : balance.concessions) {
       if (change.term == TermId::kTempo) continue;
-      turn.text += " " + change.text;
+      tell(change.said);
       Shift(told.claims, change.claims, ply, turn);
       return;
     }

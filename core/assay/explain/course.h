@@ -16,6 +16,7 @@ struct Turn {
   std::size_t ply = 0;  // index of the move that did it
   Kind kind = Kind::kVerdict;
   std::string text;
+  Message said;
   ClaimRefs claims;
 };
 

@@ -4,7 +4,6 @@
 #include <cstdlib>
 #include <map>
 
-#include "assay/explain/catalogue.h"
 #include "assay/explain/change_text.h"
 #include "assay/explain/entry_text.h"
 #include "assay/facts/claim_lists.h"
@@ -66,6 +65,11 @@ void AddClaims(const Snapshot& snapshot, const std::vector<ChangedEntry>& list,
 
 }  // namespace
 
+bool IsFelt(const LedgerChange& change) {
+  return !change.term.has_value() ||
+         (change.term != TermId::kTempo && std::abs(change.change_cp) >= kFelt);
+}
+
 Snapshot::Snapshot(const Position& position, const Weights& weights)
     : facts(position) {
   MakeLedger(facts, weights, ledger);
@@ -87,15 +91,15 @@ std::vector<LedgerChange> DiffLedgers(const Pairing& pairing,
     ChangeGroup& group = GroupOf(pairing, entry, groups);
     group.change_cp -= entry.value_cp;
     group.gone.push_back(
-        {&entry, English(EntryPhrase(pairing.before.facts, entry,
-                                     pairing.before.ledger.claims.data()))});
+        {&entry, EntryPhrase(pairing.before.facts, entry,
+                             pairing.before.ledger.claims.data())});
   }
   for (const Entry& entry : pairing.after.ledger.entries) {
     ChangeGroup& group = GroupOf(pairing, entry, groups);
     group.change_cp += entry.value_cp;
     group.added.push_back(
-        {&entry, English(EntryPhrase(pairing.after.facts, entry,
-                                     pairing.after.ledger.claims.data()))});
+        {&entry, EntryPhrase(pairing.after.facts, entry,
+                             pairing.after.ledger.claims.data())});
   }
   const std::vector<Claim> all_before = AllClaims(pairing.before.facts);
   const std::vector<Claim> all_after = AllClaims(pairing.after.facts);
@@ -113,9 +117,9 @@ std::vector<LedgerChange> DiffLedgers(const Pairing& pairing,
     for (const auto& added : group.added) {
       change.squares |= added.entry->squares;
     }
-    const ChangeText told = TellChange(group);
-    change.text = told.text;
-    change.noun = told.noun;
+    ChangeText told = TellChange(group);
+    change.said = std::move(told.said);
+    change.noun = std::move(told.noun);
     AddClaims(pairing.before, group.gone, claims_before, change.claims_before);
     AddClaims(pairing.after, group.added, claims_after, change.claims);
     for (const Claim& claim : told.claims_before) {

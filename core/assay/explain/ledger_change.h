@@ -9,10 +9,14 @@
 #include <vector>
 
 #include "assay/explain/claim_table.h"
+#include "assay/explain/message.h"
 #include "assay/facts/facts.h"
 #include "assay/terms/ledger.h"
 
 namespace assay {
+
+// Smaller changes are not felt.
+inline constexpr Centipawns kFelt = 5;
 
 struct LedgerChange {
   // None: something that no term counts; change_cp is then 0.
@@ -20,11 +24,15 @@ struct LedgerChange {
   Side side = Side::kWhite;  // whose feature it is
   Centipawns change_cp = 0;  // after minus before, White's view
   Bitboard squares = 0;
-  std::string text;  // a sentence
-  std::string noun;  // the same as a part of a sentence: "the hole on f4"
+  std::string text;  // a sentence; `said` put into words (wording.h)
+  Message said;
+  Message noun;      // the same as a part of a sentence: "the hole on f4"
   ClaimRefs claims;  // about the position after
   ClaimRefs claims_before;  // about the position before
 };
+
+// Whether a reader would feel it. The tempo is passed on by every move.
+bool IsFelt(const LedgerChange& change);
 
 // A position with what was counted of it. Keeps a reference to the position.
 struct Snapshot {

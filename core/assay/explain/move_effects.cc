@@ -5,7 +5,6 @@
 
 #include <algorithm>
 
-#include "assay/explain/catalogue.h"
 #include "assay/explain/deed.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/words.h"
@@ -127,13 +126,12 @@ class Effects {
     std::vector<Claim> claims;
   };
 
-  Found& Say(int weight, Bitboard squares, std::string text, std::string noun) {
+  Found& Add(int weight, Bitboard squares, Message clause) {
     Found found;
     found.weight = weight;
     found.effect.side = side_;
     found.effect.squares = squares;
-    found.effect.text = std::move(text);
-    found.effect.noun = std::move(noun);
+    found.effect.said = Sentence(std::move(clause));
     found_.push_back(std::move(found));
     return found_.back();
   }
@@ -153,7 +151,6 @@ class Effects {
   }
 
   Side enemy() const { return Other(side_); }
-  std::string Mover() const { return "The " + std::string(Name(kind_)); }
 
   int GuardsOf(const Facts& facts, Square square) const {
     return PopCount(facts.Attackers(side_, square));
@@ -228,12 +225,7 @@ class Effects {
     for (const Square pawn : Each(left)) {
       if (EnemyCanUse(pawn)) weight += 40;
     }
-    Found& found = Say(weight, left,
-                       (HasMany(left) ? "The pawns on " : "The pawn on ") +
-                           SquaresText(left) +
-                           (HasMany(left) ? " are left without a guard."
-                                          : " is left without a guard."),
-                       "the guard of " + SquaresText(left));
+    Found& found = Add(weight, left, Say("effect.unguarded", Squares{left}));
     AddControls(left, found);
   }
 
@@ -262,9 +254,10 @@ class Effects {
     const Bitboard chosen = Heaviest(squares, least);
     if (chosen == 0) return;
     Found& found =
-        Say(Sum(squares, chosen), chosen,
-            "The pawn can never again guard " + SquaresText(chosen) + ".",
-            SquaresText(chosen));
+        Add(Sum(squares, chosen), chosen,
+            Say("effect.never_again",
+                std::string(1, static_cast<char>('a' + FileOf(move_.from()))),
+                Squares{chosen}));
     AddMove(found);
     for (const Square square : Each(chosen)) {
       found.claims.push_back(After(ControlClaim(after_, side_, square)));
@@ -296,12 +289,11 @@ class Effects {
     }
     const Bitboard chosen = Heaviest(squares, least);
     if (chosen == 0) return;
-    Found& found = Say(Sum(squares, chosen), chosen,
-                       (stays_ ? Mover() + " no longer guards "
-                               : Mover() + " from " + ToString(move_.from()) +
-                                     " is gone; it guarded ") +
-                           SquaresText(chosen) + ".",
-                       "the guard of " + SquaresText(chosen));
+    Found& found = Add(
+        Sum(squares, chosen), chosen,
+        stays_
+            ? Say("effect.no_longer_guards", kind_, Squares{chosen})
+            : Say("effect.guard_gone", kind_, move_.from(), Squares{chosen}));
     AddMove(found);
     AddControls(chosen, found);
   }
@@ -318,18 +310,15 @@ class Effects {
                           ~after_.Pawns(side_).pawns;
     // Pawns may look after one of them, not after all.
     if (!HasMany(weak) || (weak & ~after_.Pawns(side_).attacks) == 0) return;
-    const std::string name = colour == kLightSquares ? "light" : "dark";
     // The squares are named here.
     found_.erase(std::remove_if(found_.begin(), found_.end(),
                                 [&](const Found& other) {
                                   return (other.effect.squares & weak) != 0;
                                 }),
                  found_.end());
-    Found& found = Say(150, weak,
-                       "Without its bishop " + std::string(Name(side_)) +
-                           " misses a guard of the " + name +
-                           " squares by its king: " + SquaresText(weak) + ".",
-                       "the " + name + " squares by the king");
+    Found& found = Add(150, weak,
+                       Say("effect.gives_up_colour", side_,
+                           colour == kLightSquares, Squares{weak}));
     AddControls(weak, found);
     found.claims.push_back(
         After(MaterialClaim(after_, side_, PieceKind::kBishop)));
@@ -353,11 +342,10 @@ class Effects {
       }
       if (Counted(TermId::kScope, square) && ScopeCountsAgainst()) continue;
       const bool shut = PopCount(is) <= 2;
-      Found& found = Say(20 * fell, Bit(square) | Bit(move_.to()),
-                         Mover() + " on " + ToString(move_.to()) +
-                             (shut ? " shuts in " : " stands in the way of ") +
-                             UnitText(after_.position(), square) + ".",
-                         "the line of " + UnitText(after_.position(), square));
+      Found& found =
+          Add(20 * fell, Bit(square) | Bit(move_.to()),
+              Say(shut ? "effect.shuts_in" : "effect.in_the_way", kind_,
+                  move_.to(), UnitOn(after_.position(), square)));
       AddMove(found);
       found.claims.push_back(ScopeClaim(before_, side_, square));
       found.claims.push_back(After(ScopeClaim(after_, side_, square)));
@@ -381,10 +369,8 @@ class Effects {
         continue;
       }
       const Claim claim = LeverMoveClaim(side_, lever);
-      Found& found = Say(
-          70, Bit(lever.from) | Bit(lever.to),
-          Mover() + " stands in the way of the break " + BreakText(claim) + ".",
-          "the break " + BreakText(claim));
+      Found& found = Add(70, Bit(lever.from) | Bit(lever.to),
+                         Say("effect.blocks_break", kind_, BreakText(claim)));
       AddMove(found);
       found.claims.push_back(claim);
       return;
@@ -401,10 +387,8 @@ class Effects {
                        PopCount(before_.Scope(enemy(), square));
       if (rose < kFeltScope || Counted(TermId::kScope, square)) continue;
       Found& found =
-          Say(15 * rose, Bit(square),
-              "It opens the way for the enemy " +
-                  UnitText(after_.position(), square).substr(4) + ".",
-              "the line of " + UnitText(after_.position(), square));
+          Add(15 * rose, Bit(square),
+              Say("effect.lets_enemy_out", PieceKind::kBishop, square));
       AddMove(found);
       found.claims.push_back(ScopeClaim(before_, enemy(), square));
       found.claims.push_back(After(ScopeClaim(after_, enemy(), square)));
@@ -417,10 +401,8 @@ class Effects {
                             Forward(enemy(), Bit(move_.to())) &
                             after_.Pawns(side_).pawns;
     if (behind == 0) return;
-    Found& found = Say(10, behind | Bit(move_.to()),
-                       Mover() + " stands in front of the pawn on " +
-                           SquaresText(behind) + ".",
-                       "the way of the pawn on " + SquaresText(behind));
+    Found& found = Add(10, behind | Bit(move_.to()),
+                       Say("effect.before_pawn", kind_, Squares{behind}));
     AddMove(found);
     found.claims.push_back(
         After(MaterialClaim(after_, side_, PieceKind::kPawn)));
@@ -431,10 +413,9 @@ class Effects {
   void TheDeed() {
     ClaimTable deeds;
     ClaimRefs refs;
-    const std::string deed =
-        English(DeedOf(before_.position(), view_.line, deeds, refs));
+    Message deed = DeedOf(before_.position(), view_.line, deeds, refs);
     if (deed.empty()) return;
-    Found& found = Say(200, Bit(move_.to()), "The move " + deed + ".", deed);
+    Found& found = Add(200, Bit(move_.to()), Say(kDeedOfMove, std::move(deed)));
     found.claims = deeds.claims();
   }
 
@@ -457,9 +438,8 @@ class Effects {
     }
     if (chosen == 0) return;
     Found& found =
-        Say(100, chosen,
-            Mover() + " attacks " + UnitsText(after_.position(), chosen) + ".",
-            "the attack on " + UnitsText(after_.position(), chosen));
+        Add(100, chosen,
+            Say("effect.attacks", kind_, UnitsOn(after_.position(), chosen)));
     AddMove(found);
     for (const Square square : Each(chosen)) {
       found.claims.push_back(After(AttackCountClaim(after_, side_, square)));
@@ -482,10 +462,9 @@ class Effects {
         continue;
       }
       if (Counted(TermId::kScope, square) && !ScopeCountsAgainst()) continue;
-      Found& found = Say(
-          20 * rose, Bit(square),
-          "It opens the way for " + UnitText(after_.position(), square) + ".",
-          "the line of " + UnitText(after_.position(), square));
+      Found& found =
+          Add(20 * rose, Bit(square),
+              Say("effect.lets_out", UnitOn(after_.position(), square)));
       AddMove(found);
       found.claims.push_back(ScopeClaim(before_, side_, square));
       found.claims.push_back(After(ScopeClaim(after_, side_, square)));
@@ -504,9 +483,8 @@ class Effects {
       }
     }
     if (chosen == 0) return;
-    Found& found = Say(30 * PopCount(chosen), chosen,
-                       Mover() + " now guards " + SquaresText(chosen) + ".",
-                       "the guard of " + SquaresText(chosen));
+    Found& found = Add(30 * PopCount(chosen), chosen,
+                       Say("effect.guards", kind_, Squares{chosen}));
     AddMove(found);
     AddControls(chosen, found);
   }

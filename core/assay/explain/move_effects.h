@@ -4,11 +4,16 @@
 #ifndef ASSAY_EXPLAIN_MOVE_EFFECTS_H_
 #define ASSAY_EXPLAIN_MOVE_EFFECTS_H_
 
+#include <string_view>
 #include <vector>
 
 #include "assay/explain/ledger_change.h"
 
 namespace assay {
+
+// The id of what a move plainly does (deed.h), its only argument: "the move
+// castles".
+inline constexpr std::string_view kDeedOfMove = "effect.deed";
 
 // A move and the two positions around it. `line` has the move first; more moves
 // follow where captures on its square belong to it, and `after` is then the

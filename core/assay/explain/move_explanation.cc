@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <string_view>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/claim_shift.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/move_effects.h"
@@ -13,7 +13,6 @@
 #include "assay/explain/verdict.h"
 #include "assay/explain/win_text.h"
 #include "assay/explain/wording.h"
-#include "assay/explain/words.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/rules/movegen.h"
 
@@ -58,24 +57,6 @@ std::vector<std::pair<Square, Square>> MovedBy(const Position& position,
   return moved;
 }
 
-constexpr std::string_view kTheMove = "The move ";
-
-std::string Decapitalised(std::string text) {
-  for (const char* name : {"White", "Black"}) {
-    if (text.compare(0, 5, name) == 0) return text;
-  }
-  if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z' && text.size() > 1 &&
-      text[1] >= 'a') {
-    text[0] = static_cast<char>(text[0] - 'A' + 'a');
-  }
-  return text;
-}
-
-std::string WithoutFullStop(std::string text) {
-  if (!text.empty() && text.back() == '.') text.pop_back();
-  return text;
-}
-
 // What castling, developing, attacking and the like come to by the count.
 bool IsTheDeedItself(TermId term) {
   return term == TermId::kHanging || term == TermId::kUncastled ||
@@ -104,6 +85,8 @@ class MoveTeller {
     TellPlans();
     Summarise();
     told_.claims = table_.Take();
+    PutIntoWords(Catalogue::OrEnglish(options_.language, options_.audience),
+                 told_);
     return std::move(told_);
   }
 
@@ -172,7 +155,6 @@ class MoveTeller {
       reply.said =
           Sentence(Say("threat.wins", reply.side, text.what, text.Evidence()));
     }
-    reply.text = English(reply.said);
     reply.claims = text.claims;
     told_.reply_to_fear = std::move(reply);
   }
@@ -183,16 +165,14 @@ class MoveTeller {
                                                 after_.facts, weights_, most);
     if (!changes.begun.empty()) {
       ClaimTable claims;
-      const ToldPlan begun =
-          TellPlan(before_.facts, changes.begun.front(), claims);
-      begins_ = English(begun.begins);
+      ToldPlan begun = TellPlan(before_.facts, changes.begun.front(), claims);
+      begins_ = std::move(begun.begins);
       for (const std::uint32_t ref : begun.claims) {
         table_.Add(claims.claims()[ref], begins_claims_);
       }
     }
     for (const Plan& plan : changes.stops) {
       told_.stops.push_back(TellPlan(before_.facts, plan, table_));
-      PutIntoWords(Catalogue::English(), told_.stops.back());
     }
     const std::vector<Move> line{told_.move};
     const auto tell = [&](const std::vector<Plan>& plans,
@@ -200,7 +180,6 @@ class MoveTeller {
       for (const Plan& plan : plans) {
         ClaimTable after;
         ToldPlan told = TellPlan(after_.facts, plan, after);
-        PutIntoWords(Catalogue::English(), told);
         ClaimShift{told_.position, line, after, table_}.Apply(told);
         list.push_back(std::move(told));
       }
@@ -216,20 +195,19 @@ class MoveTeller {
   }
 
   void Summarise() {
-    AddSentence(Opening(), {});
+    AddSentence(Sentence(Opening()), {});
     AddConcessions();
     AddPlans();
     if (told_.reply_to_fear.has_value()) {
-      AddSentence(told_.reply_to_fear->text, told_.reply_to_fear->claims);
+      AddSentence(told_.reply_to_fear->said, told_.reply_to_fear->claims);
     } else {
       AddStanding();
     }
+    told_.summary_said = List("list.sentences", std::move(sentences_));
   }
 
-  void AddSentence(const std::string& sentence, const ClaimRefs& refs) {
-    if (sentence.empty()) return;
-    if (!told_.summary.empty()) told_.summary += ' ';
-    told_.summary += sentence;
+  void AddSentence(Message sentence, const ClaimRefs& refs) {
+    sentences_.push_back(std::move(sentence));
     Merge(refs, told_.summary_claims);
   }
 
@@ -247,15 +225,13 @@ class MoveTeller {
     return std::abs(sum) < kEvenTrade;
   }
 
-  // "12. g4 attacks the knight on f6."
-  std::string Opening() {
-    const std::string move = NumberedMove(told_.position, told_.move);
+  // "12. g4 attacks the knight on f6".
+  Message Opening() {
     const std::vector<Move> line = told_.settled.has_value()
                                        ? told_.settled->line
                                        : std::vector<Move>{told_.move};
     table_.Add(LineClaim(told_.position, side_, line), told_.summary_claims);
-    const std::string shown =
-        told_.settled.has_value() ? LineText(told_.position, line) : move;
+    const std::string shown = LineText(told_.position, line);
     const LedgerChange* deed = nullptr;
     const LedgerChange* counted = nullptr;
     for (const LedgerChange& gain : Shown().gains) {
@@ -266,27 +242,32 @@ class MoveTeller {
         counted = &gain;
       }
     }
-    const bool predicate =
-        deed != nullptr &&
-        deed->text.compare(0, kTheMove.size(), kTheMove) == 0;
-    std::string text = shown;
-    bool said = false;
-    if (predicate) {
-      text += " " + WithoutFullStop(deed->text.substr(kTheMove.size()));
-      Merge(deed->claims, told_.summary_claims);
-      said = true;
+    Message does;
+    if (deed != nullptr) {
+      const Message clause = ClauseOf(deed->said);
+      if (clause.id == kDeedOfMove) {
+        does = std::get<Message>(clause.arguments.front().value());
+        Merge(deed->claims, told_.summary_claims);
+      }
     }
+    const bool said = !does.empty();
     // Beside a deed, only what weighs; a threat is the deed's own.
     const bool adds = counted != nullptr &&
                       (!said || (std::abs(counted->change_cp) >= kWeighs &&
                                  !IsTheDeedItself(*counted->term)));
     const LedgerChange* more = adds ? counted : said ? nullptr : deed;
+    Message comes;
     if (more != nullptr) {
-      text += (said ? "; " : ": ") + WithoutFullStop(Decapitalised(more->text));
+      comes = ClauseOf(more->said);
+      if (!said && comes.id == "effect.lets_out") {
+        // The move is the subject.
+        does = Say("effect.opens", comes.arguments.front());
+        comes = {};
+      }
       Merge(more->claims, told_.summary_claims);
-      said = true;
     }
-    return said ? text + "." : text + " gains nothing that counts.";
+    if (does.empty() && comes.empty()) return Say("move.gains_nothing", shown);
+    return Say("move.opening", shown, std::move(does), std::move(comes));
   }
 
   void AddConcessions() {
@@ -312,40 +293,32 @@ class MoveTeller {
       }
     }
     if (said.empty()) return;
-    std::vector<std::string> parts;
+    std::vector<Message> parts;
     ClaimRefs refs;
     for (const LedgerChange* change : said) {
-      parts.push_back(WithoutFullStop(Decapitalised(change->text)));
+      parts.push_back(ClauseOf(change->said));
       Merge(change->claims, refs);
     }
-    std::string text = parts[0];
-    for (std::size_t i = 1; i < parts.size(); ++i) text += "; " + parts[i];
-    AddSentence("What it gives up: " + text + ".", refs);
+    AddSentence(Sentence(Say("move.gives_up",
+                             List("list.semicolon", std::move(parts)))),
+                refs);
   }
 
   void AddPlans() {
-    if (!begins_.empty()) AddSentence("It " + begins_ + ".", begins_claims_);
+    if (!begins_.empty()) {
+      AddSentence(Sentence(Say("move.begins", std::move(begins_))),
+                  begins_claims_);
+    }
     if (!told_.stops.empty()) {
-      AddSentence("It stops " + std::string(Name(Other(side_))) + "'s " +
-                      PlanNoun(told_.stops.front()) + ".",
-                  told_.stops.front().claims);
+      const ToldPlan& plan = told_.stops.front();
+      AddSentence(Sentence(Say("move.stops", Other(side_), plan.title_said)),
+                  plan.claims);
     }
     if (!told_.allows.empty()) {
-      AddSentence("It allows " + std::string(Name(Other(side_))) + " " +
-                      told_.allows.front().title + ".",
-                  told_.allows.front().claims);
+      const ToldPlan& plan = told_.allows.front();
+      AddSentence(Sentence(Say("move.allows", Other(side_), plan.title_said)),
+                  plan.claims);
     }
-  }
-
-  // "the break c5" as "break c5".
-  static std::string PlanNoun(const ToldPlan& plan) {
-    for (const char* article : {"the ", "an ", "a "}) {
-      const std::string text = article;
-      if (plan.title.compare(0, text.size(), text) == 0) {
-        return plan.title.substr(text.size());
-      }
-    }
-    return plan.title;
   }
 
   // Who stands better, before and after.
@@ -358,7 +331,7 @@ class MoveTeller {
           FindVerdict(after_.facts, told_.score_after_cp, {}, {}, after);
       const std::vector<Move> line{told_.move};
       const ClaimShift shift{told_.position, line, after, table_};
-      return AddSentence(English(verdict.said), shift(verdict.claims));
+      return AddSentence(verdict.said, shift(verdict.claims));
     }
     const Standpoint before = proof_before_.has_value()
                                   ? StandpointOf(*proof_before_)
@@ -380,7 +353,8 @@ class MoveTeller {
   const Snapshot after_;
   ClaimTable table_;
   std::optional<Proof> proof_before_;
-  std::string begins_;  // "begins the minority attack"
+  std::vector<Message> sentences_;  // of the summary
+  Message begins_;                  // "begins the minority attack"
   ClaimRefs begins_claims_;
 };
 

@@ -5,8 +5,9 @@
 //   told.summary        // "12. g4 attacks the knight on f6. It gives up: ..."
 //   told.concessions    // changes of the ledger, and what no term counts
 //
-// Claims are about the position before the move; those about what comes after
-// have the move first in their line.
+// Texts are in the language and for the audience of the options, each the
+// message beside it, put into words. Claims are about the position before the
+// move; those about what comes after have the move first in their line.
 #ifndef ASSAY_EXPLAIN_MOVE_EXPLANATION_H_
 #define ASSAY_EXPLAIN_MOVE_EXPLANATION_H_
 
@@ -54,6 +55,7 @@ struct MoveExplanation {
   std::optional<Threat> reply_to_fear;
   std::optional<Proof> proof;  // its line has the move first
   std::string summary;
+  Message summary_said;
   ClaimRefs summary_claims;
   std::vector<Claim> claims;
 };

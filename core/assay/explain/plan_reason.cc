@@ -23,7 +23,15 @@ class Reasoner {
     for (const Claim& claim : plan_.claims) {
       if (clauses_.size() == kMostClauses) break;
       Message clause = Clause(claim);
-      if (!clause.empty()) clauses_.push_back(std::move(clause));
+      if (clause.empty()) continue;
+      if (HitsWhat(clause)) {
+        // "it hits the pawn on d6, which is isolated".
+        clause.id = "reason.hits_weak";
+        clause.arguments[0] = clauses_.back().arguments[0];
+        clauses_.back() = std::move(clause);
+        break;
+      }
+      clauses_.push_back(std::move(clause));
     }
     return List("list.clauses", std::move(clauses_));
   }
@@ -36,6 +44,18 @@ class Reasoner {
 
   Message UnitOn(Square square) const {
     return Unit(position_.At(square).kind(), square);
+  }
+
+  // Whether the clause says that the one pawn just told to be hit is weak.
+  bool HitsWhat(const Message& clause) const {
+    if (clause.id != "reason.weak" || clauses_.empty() ||
+        clauses_.back().id != "reason.hits") {
+      return false;
+    }
+    const auto& hit = clauses_.back().arguments[0].value();
+    const auto& weak = std::get<Message>(clause.arguments[0].value());
+    return weak.arguments.size() == 2 &&
+           weak.arguments[1].value() == Argument::Value(hit);
   }
 
   // "it" for the plan's target.

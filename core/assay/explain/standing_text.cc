@@ -1,9 +1,11 @@
 #include "assay/explain/standing_text.h"
 
+#include <algorithm>
 #include <cstdlib>
+#include <iterator>
+#include <string_view>
 
 #include "assay/explain/verdict.h"
-#include "assay/explain/words.h"
 
 namespace assay {
 
@@ -13,44 +15,41 @@ Standpoint StandpointOf(const Proof& proof) {
 
 namespace {
 
-enum class Tense { kPast, kPresent };
+struct StandingRow {
+  std::string_view is;
+  std::string_view was;
+};
 
-std::string StandpointText(const Standpoint& standpoint, Tense tense) {
-  const bool past = tense == Tense::kPast;
+// By the size of the verdict's step.
+constexpr StandingRow kRows[] = {{"stands.equal", "stood.equal"},
+                                 {"verdict.slight", "stood.slight"},
+                                 {"verdict.clear", "stood.clear"},
+                                 {"verdict.decisive", "stood.decisive"},
+                                 {"verdict.crushing", "stood.crushing"}};
+
+Message StandpointClause(const Standpoint& standpoint, bool past) {
   const int mate = standpoint.mate_in;
   const int step = mate == 0 ? VerdictStep(standpoint.score_cp) : 0;
   const bool white = mate > 0 || (mate == 0 && step > 0);
-  const std::string who = Name(white ? Side::kWhite : Side::kBlack);
+  const Side side = white ? Side::kWhite : Side::kBlack;
   if (mate != 0) {
-    const int moves = std::abs(mate);
-    return who + (past ? " had mate in " : " mates in ") +
-           std::to_string(moves) + (moves == 1 ? " move" : " moves");
+    return Say(past ? "stood.mates" : "verdict.mates", side, std::abs(mate));
   }
-  switch (std::abs(step)) {
-    case 0:
-      return past ? "the sides stood about equal"
-                  : "the sides stand about equal";
-    case 1:
-      return who + (past ? " was" : " is") + " slightly better";
-    case 2:
-      return who + (past ? " was" : " is") + " clearly better";
-    case 3:
-      return who + (past ? " had" : " has") + " a decisive advantage";
-    default:
-      return who + (past ? " had" : " has") + " a crushing advantage";
-  }
+  const StandingRow& row = kRows[std::min<std::size_t>(
+      static_cast<std::size_t>(std::abs(step)), std::size(kRows) - 1)];
+  const std::string_view id = past ? row.was : row.is;
+  return step == 0 ? Say(id) : Say(id, side);
 }
 
 }  // namespace
 
-std::string StandingSentence(const Standpoint& before,
-                             const Standpoint& after) {
-  const std::string is = StandpointText(after, Tense::kPresent);
-  if (StandpointText(before, Tense::kPresent) == is) {
-    return "As before, " + is + ".";
+Message StandingSentence(const Standpoint& before, const Standpoint& after) {
+  Message is = StandpointClause(after, false);
+  if (StandpointClause(before, false) == is) {
+    return Sentence(Say("stands.as_before", std::move(is)));
   }
-  return "Before, " + StandpointText(before, Tense::kPast) + "; now " + is +
-         ".";
+  return Sentence(
+      Say("stands.now", StandpointClause(before, true), std::move(is)));
 }
 
 }  // namespace assay

@@ -2,8 +2,7 @@
 #ifndef ASSAY_EXPLAIN_STANDING_TEXT_H_
 #define ASSAY_EXPLAIN_STANDING_TEXT_H_
 
-#include <string>
-
+#include "assay/explain/message.h"
 #include "assay/proof/questions.h"
 
 namespace assay {
@@ -18,7 +17,7 @@ Standpoint StandpointOf(const Proof& proof);
 // As a sentence: what holds after, and what held before where it differs:
 // "As before, White is slightly better.", "Before, the sides stood about equal;
 // now Black is clearly better."
-std::string StandingSentence(const Standpoint& before, const Standpoint& after);
+Message StandingSentence(const Standpoint& before, const Standpoint& after);
 
 }  // namespace assay
 

@@ -48,6 +48,8 @@ void Field::Note(std::string_view word) {
   if (word == "plural") plural = true;
   if (word == "digits") digits = true;
   if (word == "cap") capital = true;
+  if (word == "known") known = true;
+  if (word == "bare") bare = true;
   if (word == "if") by_presence = true;
   if (word == "gender") by_gender = true;
   if (word == "side") by_side = true;

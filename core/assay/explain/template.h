@@ -44,6 +44,8 @@ class Field {
   bool plural = false;
   bool digits = false;
   bool capital = false;
+  bool known = false;
+  bool bare = false;
   bool by_case = false;
   bool by_order = false;
   bool by_presence = false;

@@ -12,14 +12,21 @@ std::string AmountText(Centipawns value) {
          (hundredths.size() == 1 ? "0" : "") + hundredths;
 }
 
+// Letters, not bytes: of UTF-8, all but those that go on with a letter.
+std::size_t Width(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(
+      text.begin(), text.end(),
+      [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+}
+
 std::string PawnsText(Centipawns value) {
   const char* sign = value > 0 ? "+" : value < 0 ? "-" : "";
   return sign + AmountText(value);
 }
 
 std::string Padded(const std::string& text, std::size_t width) {
-  return text.size() >= width ? text
-                              : std::string(width - text.size(), ' ') + text;
+  const std::size_t wide = Width(text);
+  return wide >= width ? text : std::string(width - wide, ' ') + text;
 }
 
 void TextWriter::Wrapped(const std::string& first, const std::string& words) {

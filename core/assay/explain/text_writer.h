@@ -3,6 +3,7 @@
 #define ASSAY_EXPLAIN_TEXT_WRITER_H_
 
 #include <string>
+#include <string_view>
 
 #include "assay/base/score.h"
 #include "assay/explain/audience.h"
@@ -23,6 +24,9 @@ std::string PawnsText(Centipawns value);
 
 // The same without a sign: "0.42".
 std::string AmountText(Centipawns value);
+
+// How many columns the text takes.
+std::size_t Width(std::string_view text);
 
 // With blanks before it, up to the width.
 std::string Padded(const std::string& text, std::size_t width);

@@ -3,8 +3,9 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/text_writer.h"
-#include "assay/explain/words.h"
+#include "assay/explain/wording.h"
 #include "assay/facts/claim_makers.h"
 
 namespace assay {
@@ -14,34 +15,26 @@ namespace {
 constexpr Centipawns kWorthSaying = 4;
 constexpr std::size_t kMostParts = 3;
 
-std::string ColouredText(Piece piece) {
-  return std::string(piece.side() == Side::kWhite ? "white " : "black ") +
-         Name(piece.kind());
-}
-
-// "With the pawn back on f2", "Without the bishop on c4", ...
-std::string EditText(const Edit& edit) {
-  const std::string to = edit.to == kNoSquare ? "" : ToString(edit.to);
+// "with the pawn back on f2", "without the bishop on c4", ...
+Message EditClause(const Edit& edit) {
   switch (edit.kind) {
     case Edit::Kind::kMove: {
       const int rank = edit.piece.side() == Side::kWhite ? 1 : 6;
       const bool back =
           edit.piece.kind() == PieceKind::kPawn && RankOf(edit.to) == rank;
-      return std::string("with the ") + Name(edit.piece.kind()) +
-             (back ? " back on " + to
-                   : " on " + to + " instead of " + ToString(edit.from));
+      return back ? Say("edit.back", edit.piece.kind(), edit.to)
+                  : Say("edit.moved", edit.piece.kind(), edit.to, edit.from);
     }
     case Edit::Kind::kOff:
-      return std::string("without the ") + Name(edit.piece.kind()) + " on " +
-             to;
+      return Say("edit.off", edit.piece.kind(), edit.to);
     case Edit::Kind::kOn:
-      return "with a " + ColouredText(edit.piece) + " on " + to;
+      return Say("edit.on", edit.piece.side(), edit.piece.kind(), edit.to);
     case Edit::Kind::kPass:
-      return "with the other side to move";
+      return Say("edit.pass");
     case Edit::Kind::kSwap:
       break;
   }
-  return "with colours exchanged";
+  return Say("edit.swap");
 }
 
 class WhatIfTeller {
@@ -58,7 +51,7 @@ class WhatIfTeller {
     const Pairing pairing{before_, after_, edited_.moved};
     told_.changes = DiffLedgers(pairing, claims_before_, claims_);
     if (edited_.edits.empty()) {
-      told_.summary = "Nothing was edited.";
+      told_.summary_said = Sentence(Say("what_if.nothing"));
       claims_.Add(ToMoveClaim(after_.facts), told_.summary_claims);
     } else {
       Summarise();
@@ -82,45 +75,53 @@ class WhatIfTeller {
     claims_.Add(ToMoveClaim(after_.facts), told_.summary_claims);
   }
 
+  bool Passes() const {
+    return std::any_of(
+        edited_.edits.begin(), edited_.edits.end(),
+        [](const Edit& edit) { return edit.kind == Edit::Kind::kPass; });
+  }
+
   // "0.19 the diagonal ..., 0.12 the knight's square": what favours the side.
-  std::string Parts(Side side) {
-    std::vector<std::string> parts;
+  Message Parts(Side side) {
+    std::vector<Message> parts;
+    std::vector<Message> nouns;
     for (const LedgerChange& change : told_.changes) {
       if (parts.size() == kMostParts) break;
       if (Sign(side) * change.change_cp < kWorthSaying) continue;
-      parts.push_back(AmountText(change.change_cp) + " " + change.noun);
+      // Who has the move is what was asked; what both sides have is said once.
+      if (change.term == TermId::kTempo && Passes()) continue;
+      if (std::find(nouns.begin(), nouns.end(), change.noun) != nouns.end()) {
+        continue;
+      }
+      nouns.push_back(change.noun);
+      parts.push_back(
+          Say("what_if.part", AmountText(change.change_cp), change.noun));
       Merge(change.claims, told_.summary_claims);
       Merge(change.claims_before, told_.summary_claims_before);
     }
-    return Join(parts);
+    return And(std::move(parts));
   }
 
   void Summarise() {
     NoteEdits();
-    std::vector<std::string> edits;
+    std::vector<Message> edits;
     for (const Edit& edit : edited_.edits) {
       if (edits.size() == kMostParts) {
-        edits.emplace_back("so on");
+        edits.push_back(Say("edit.rest"));
         break;
       }
-      edits.push_back(EditText(edit));
+      edits.push_back(EditClause(edit));
     }
-    std::string text = Capitalised(Join(edits));
     const Centipawns change = told_.score_after_cp - told_.score_before_cp;
     const Side better = change >= 0 ? Side::kWhite : Side::kBlack;
-    if (change == 0) {
-      text += " the count would stay the same";
-    } else {
-      text += " " + std::string(Name(better)) + " would be " +
-              AmountText(change) + " better";
-    }
-    const std::string with = Parts(better);
-    const std::string against = Parts(Other(better));
-    if (!with.empty()) text += ": " + with;
-    if (!against.empty()) {
-      text += (with.empty() ? ": less " : ", less ") + against;
-    }
-    told_.summary = text + ".";
+    Message with = Parts(better);
+    Message against = Parts(Other(better));
+    told_.summary_said =
+        Sentence(change == 0 ? Say("what_if.same", And(std::move(edits)),
+                                   std::move(with), std::move(against))
+                             : Say("what_if.better", And(std::move(edits)),
+                                   better, AmountText(change), std::move(with),
+                                   std::move(against)));
   }
 
   const Edited& edited_;
@@ -160,12 +161,14 @@ std::vector<Attribution> Attribute(const Position& position,
 
 absl::StatusOr<WhatIf> AskWhatIf(const Assayer& assayer,
                                  const Position& position,
-                                 const std::vector<std::string>& edits) {
+                                 const std::vector<std::string>& edits,
+                                 const ExplainOptions& options) {
   const absl::StatusOr<Edited> edited = ApplyEdits(position, edits);
   if (!edited.ok()) return edited.status();
   WhatIf told(position);
   told.after = edited->position;
   WhatIfTeller(assayer.weights(), *edited, told).Tell();
+  PutIntoWords(Catalogue::OrEnglish(options.language, options.audience), told);
   told.attributions = Attribute(position, assayer.weights());
   return told;
 }

@@ -31,6 +31,7 @@ struct WhatIf {
   // Largest first; they add up to the change of the score.
   std::vector<LedgerChange> changes;
   std::string summary;
+  Message summary_said;
   ClaimRefs summary_claims;
   ClaimRefs summary_claims_before;
   std::vector<Attribution> attributions;  // of `position`, a1 to h8
@@ -38,10 +39,12 @@ struct WhatIf {
   std::vector<Claim> claims_before;       // about `position`
 };
 
-// The errors are those of ApplyEdits.
+// The errors are those of ApplyEdits. Of the options, language and audience
+// count.
 absl::StatusOr<WhatIf> AskWhatIf(const Assayer& assayer,
                                  const Position& position,
-                                 const std::vector<std::string>& edits);
+                                 const std::vector<std::string>& edits,
+                                 const ExplainOptions& options = {});
 
 std::vector<Attribution> Attribute(const Position& position,
                                    const Weights& weights);

@@ -7,9 +7,20 @@
 
 namespace assay {
 
+struct Comparison;
+struct LedgerChange;
+struct MoveExplanation;
+struct WhatIf;
+
 // Fills in every text from the message beside it.
 void PutIntoWords(const Catalogue& words, Explanation& explanation);
 void PutIntoWords(const Catalogue& words, ToldPlan& plan);
+void PutIntoWords(const Catalogue& words, LedgerChange& change);
+void PutIntoWords(const Catalogue& words, MoveExplanation& told);
+// What decides; its explanations are in words already, but for newcomers, who
+// are told what a trade word means once in all of them.
+void PutIntoWords(const Catalogue& words, Comparison& comparison);
+void PutIntoWords(const Catalogue& words, WhatIf& told);
 
 }  // namespace assay
 
