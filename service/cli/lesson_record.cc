@@ -63,8 +63,9 @@ LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task) {
     }
     return record;
   }
-  const Explanation explanation =
-      work.assayer.Explain(key.position, work.options);
+  ExplainOptions options = work.options;
+  options.opening = key.index;
+  const Explanation explanation = work.assayer.Explain(key.position, options);
   record.explained = true;
   record.text = TextOf(key, tree, explanation, work.style);
   v1::LessonItem item;

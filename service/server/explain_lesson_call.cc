@@ -92,9 +92,10 @@ bool ExplainLessonCall::MakeNext(grpc::ByteBuffer& answer) {
 void ExplainLessonCall::Explain(const KeyPosition& key, v1::LessonItem* item) {
   const ExplainContext context = call().explain_context();
   const v1::ExplainOptions& options = lesson_request_.options();
-  Explanation explanation = context.assayer.Explain(
-      key.position,
-      service::ToCore(options, context.budget, &context.cancelled));
+  ExplainOptions asked =
+      service::ToCore(options, context.budget, &context.cancelled);
+  asked.opening = key.index;
+  Explanation explanation = context.assayer.Explain(key.position, asked);
   if (options.omit_claims()) explanation.claims.clear();
   ToProto(key, explanation, context.assayer, item);
   if (options.omit_claims()) DropClaimIndices(item);

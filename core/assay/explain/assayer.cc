@@ -225,7 +225,7 @@ Explanation Assayer::Explain(const Position& position,
   }
   explanation.claims = table.Take();
   PutIntoWords(Catalogue::OrEnglish(options.language, options.audience),
-               explanation);
+               explanation, options.opening);
   return explanation;
 }
 

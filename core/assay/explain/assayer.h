@@ -42,6 +42,10 @@ struct ExplainOptions {
   std::string language;
   // Who the texts are for.
   Audience audience = Audience::kClub;
+  // In which way the summary opens, counted around (Catalogue::Text):
+  // neighbours that are read one after the other are given one number after the
+  // other.
+  std::size_t opening = 0;
   // Nodes of search, all proofs of the explanation together; 0: the default,
   // kDefaultProofNodes (proof/search.h).
   std::uint64_t proof_nodes = 0;

@@ -75,9 +75,18 @@ class Writer {
   void Write(const Message& message, Setting setting) {
     if (IsList(message)) {
       PutList(Row(message.id), message.arguments, setting);
-    } else {
-      Fill(catalogue_.Read(message.id), message.arguments, setting);
+      return;
     }
+    if (setting.opening > 0) {
+      const Template& other = catalogue_.Read(std::string(message.id) + "." +
+                                              std::to_string(setting.opening));
+      if (!other.parts.empty()) {
+        setting.opening = 0;
+        Fill(other, message.arguments, setting);
+        return;
+      }
+    }
+    Fill(catalogue_.Read(message.id), message.arguments, setting);
   }
 
   std::string Take() { return std::move(text_); }
@@ -201,6 +210,7 @@ class Writer {
     for (const Argument& item : items) {
       Join(list, nth++, count);
       Put(item, Field(), setting);
+      setting.opening = 0;
     }
   }
 
@@ -333,9 +343,17 @@ const Template& Catalogue::Read(std::string_view id) const {
 }
 
 std::string Catalogue::Text(const Message& message) const {
+  return Text(message, 0);
+}
+
+std::string Catalogue::Text(const Message& message, std::size_t opening) const {
   if (message.empty()) return "";
+  Setting setting;
+  if (audience_ != Audience::kExpert) {
+    setting.opening = static_cast<int>(opening % kOpenings);
+  }
   Writer writer(*this);
-  writer.Write(message, {});
+  writer.Write(message, setting);
   return writer.Take();
 }
 

@@ -22,6 +22,9 @@
 // arguments, "all but the last|the last"; those of "piece." and "article." are
 // the table of nouns: gender, and the cases of singular and plural.
 //
+// A row whose id ends in ".1", ".2" or ".3" says the same as the one without,
+// and begins otherwise, where it comes first in a text that is to open so.
+//
 // What newcomers and experts are told otherwise is laid over a language's rows
 // from a file of its own ("en_expert.txt"); newcomers' has a glossary, too.
 #ifndef ASSAY_EXPLAIN_CATALOGUE_H_
@@ -39,6 +42,9 @@
 
 namespace assay {
 
+// The ways to open a text, the usual one included.
+inline constexpr std::size_t kOpenings = 4;
+
 // Never changes once made: any number of threads may share one.
 class Catalogue {
  public:
@@ -53,6 +59,9 @@ class Catalogue {
 
   // The message in words; empty for an empty one.
   std::string Text(const Message& message) const;
+  // The same, opening in the way of that number, counted around. Experts have
+  // but the usual one.
+  std::string Text(const Message& message, std::size_t opening) const;
 
   // The template of an id, as written and as read; empty where there is none.
   std::string_view Find(std::string_view id) const;

@@ -23,6 +23,7 @@ enum class Case { kNominative, kAccusative, kDative, kGenitive };
 struct Setting {
   Case in_case = Case::kNominative;
   bool after = false;  // another word comes first
+  int opening = 0;     // of the ways to open a text: catalogue.h
 };
 
 // The words of one field before its first "|".
@@ -33,7 +34,8 @@ class Field {
 
   // What is put there takes over from the whole, but for what is said here.
   Setting Within(Setting whole) const {
-    return {has_case ? in_case : whole.in_case, whole.after || after};
+    return {has_case ? in_case : whole.in_case, whole.after || after,
+            whole.opening};
   }
 
   int index = -1;  // of the argument; -1 for none

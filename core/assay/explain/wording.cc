@@ -90,7 +90,8 @@ void PutIntoWords(const Catalogue& words, ToldPlan& plan) {
 namespace {
 
 // Without what trade words mean.
-void PutTextsIntoWords(const Catalogue& words, Explanation& explanation) {
+void PutTextsIntoWords(const Catalogue& words, Explanation& explanation,
+                       std::size_t opening) {
   const auto each = [&](auto& list) {
     for (auto& item : list) item.text = words.Text(item.said);
   };
@@ -110,7 +111,7 @@ void PutTextsIntoWords(const Catalogue& words, Explanation& explanation) {
   if (explanation.advice.has_value()) {
     explanation.advice->text = words.Text(explanation.advice->said);
   }
-  explanation.summary = words.Text(explanation.summary_said);
+  explanation.summary = words.Text(explanation.summary_said, opening);
 }
 
 }  // namespace
@@ -144,7 +145,7 @@ void PutIntoWords(const Catalogue& words, Comparison& comparison) {
   Glossary glossary(words.glossary());
   glossary.Explain(comparison.decides);
   for (Explanation& explanation : comparison.explanations) {
-    PutTextsIntoWords(words, explanation);
+    PutTextsIntoWords(words, explanation, 0);
     glossary.Explain(explanation.summary);
     ExplainEach(explanation.plans, glossary);
   }
@@ -168,8 +169,9 @@ void PutIntoWords(const Catalogue& words, WhatIf& told) {
   }
 }
 
-void PutIntoWords(const Catalogue& words, Explanation& explanation) {
-  PutTextsIntoWords(words, explanation);
+void PutIntoWords(const Catalogue& words, Explanation& explanation,
+                  std::size_t opening) {
+  PutTextsIntoWords(words, explanation, opening);
   if (words.audience() == Audience::kExpert) {
     for (Reason& reason : explanation.reasons) AddValue(words, reason);
   }

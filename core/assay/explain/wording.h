@@ -12,8 +12,10 @@ struct LedgerChange;
 struct MoveExplanation;
 struct WhatIf;
 
-// Fills in every text from the message beside it.
-void PutIntoWords(const Catalogue& words, Explanation& explanation);
+// Fills in every text from the message beside it. The summary opens in the way
+// of that number.
+void PutIntoWords(const Catalogue& words, Explanation& explanation,
+                  std::size_t opening = 0);
 void PutIntoWords(const Catalogue& words, ToldPlan& plan);
 void PutIntoWords(const Catalogue& words, LedgerChange& change);
 void PutIntoWords(const Catalogue& words, MoveExplanation& told);

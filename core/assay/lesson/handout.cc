@@ -113,14 +113,25 @@ std::vector<std::string> CareTexts(const Explanation& explanation) {
   return texts;
 }
 
+// Whether the summary says the verdict first, in whatever words.
+bool BeginsWithVerdict(const Explanation& explanation) {
+  const Message& summary = explanation.summary_said;
+  if (summary.empty()) return false;
+  const Message first =
+      ClauseOf(summary.id == "list.sentences"
+                   ? std::get<Message>(summary.arguments.front().value())
+                   : summary);
+  const Message verdict = ClauseOf(explanation.verdict.said);
+  return first == verdict ||
+         (first.id == "summary.with" && first.arguments[0] == verdict);
+}
+
 // The summary, under the verdict where it does not begin with it.
 std::string VerdictHtml(const Explanation& explanation) {
-  const std::string& verdict = explanation.verdict.text;
   const std::string& summary = explanation.summary;
-  const bool said = summary.compare(0, verdict.size() - 1, verdict, 0,
-                                    verdict.size() - 1) == 0;
+  const bool said = BeginsWithVerdict(explanation);
   std::string html;
-  if (!said) html += Element("p", "verdict", verdict);
+  if (!said) html += Element("p", "verdict", explanation.verdict.text);
   if (!summary.empty()) html += Element("p", said ? "verdict" : "", summary);
   return html;
 }

@@ -4,9 +4,11 @@
 #include <cstdlib>
 #include <utility>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/text.h"
 #include "assay/explain/verdict.h"
+#include "assay/explain/wording.h"
 #include "assay/lesson/lesson_comment.h"
 #include "assay/lesson/own_comments.h"
 #include "assay/lesson/place.h"
@@ -243,18 +245,26 @@ class Checker {
   void CheckOwnComment() {
     ExplainOptions options;
     options.proof_nodes = settings_.nodes;
-    const Explanation explanation = settings_.assayer.Explain(after_, options);
-    const std::string now = LessonComment(explanation);
+    Explanation explanation = settings_.assayer.Explain(after_, options);
+    // Which number the place had in its lesson is not known any more.
+    std::vector<std::string> now;
+    for (std::size_t opening = 0; opening < kOpenings; ++opening) {
+      PutIntoWords(Catalogue::English(), explanation, opening);
+      now.push_back(LessonComment(explanation));
+    }
+    const auto holds = [&now](const std::string& sentence) {
+      return std::any_of(now.begin(), now.end(), [&](const std::string& text) {
+        return text.find(MakeComment(sentence).text) != std::string::npos ||
+               MakeComment(text).text.find(sentence) != std::string::npos;
+      });
+    };
     for (const PgnComment& comment : node_.comments) {
       const std::string words = OurWords(comment.text);
       if (words.empty() || words.rfind("The same position as in ", 0) == 0) {
         continue;
       }
       for (const std::string& sentence : Sentences(words)) {
-        if (now.find(MakeComment(sentence).text) != std::string::npos ||
-            MakeComment(now).text.find(sentence) != std::string::npos) {
-          continue;
-        }
+        if (holds(sentence)) continue;
         Finding finding = Make("own_comment");
         finding.author_says = sentence;
         finding.position = after_;
