@@ -26,7 +26,7 @@ constexpr Option kOptions[] = {
     {"--proof-nodes", true, "explain move compare lesson proofread find"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
-    {"--language", true, "explain move compare whatif"},
+    {"--language", true, "explain move compare whatif lesson proofread"},
     {"--audience", true, "explain move compare whatif"},
     {"--wording", false, "explain move compare whatif"},
     {"--with", true, "compare"},
@@ -382,9 +382,10 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --every-hit           find: not the first alone of those that follow each
                         other in a game
   --all-claims          explain, JSON: every claim that holds, used or not
-  --language TAG        explain, move, compare, whatif: the texts' language, en
-                        or de; moves keep their English letters
-  --audience WHO        the same four: newcomer (what each trade word means, no
+  --language TAG        explain, move, compare, whatif, lesson, proofread: the
+                        texts' language, en or de; moves keep their English
+                        letters
+  --audience WHO        explain, move, compare, whatif: newcomer (what each trade word means, no
                         values), club, the default, or expert (few words,
                         values, the line searched)
   --wording             the same four, JSON: beside each text what it says apart

@@ -35,6 +35,7 @@ std::string KeyOf(const Arguments& arguments, const Assayer& assayer,
         std::uint64_t{arguments.static_only}, arguments.proof_nodes}) {
     options += ' ' + std::to_string(number);
   }
+  options += ' ' + arguments.language;
   return Digest(text) + Digest(options);
 }
 
@@ -53,9 +54,13 @@ class LessonRun {
  public:
   LessonRun(const Arguments& arguments, const Assayer& assayer,
             std::ostream& out)
-      : arguments_(arguments), assayer_(assayer), out_(out) {
+      : arguments_(arguments),
+        assayer_(assayer),
+        words_(Catalogue::OrEnglish(arguments.language, Audience::kClub)),
+        out_(out) {
     work_options_.static_only = arguments.static_only;
     work_options_.proof_nodes = arguments.proof_nodes;
+    work_options_.language = arguments.language;
   }
 
   int Run() {
@@ -65,7 +70,7 @@ class LessonRun {
     }
     const absl::StatusOr<std::string> text = ReadGames(arguments_);
     if (!text.ok()) return Failure(text.status());
-    const Lesson lesson(*text, arguments_.selection, assayer_);
+    const Lesson lesson(*text, arguments_.selection, assayer_, nullptr, words_);
     const std::string first = FirstOutput();
     if (first.empty()) return Print(lesson);
     const std::string journal = first + ".part";
@@ -161,10 +166,11 @@ class LessonRun {
     const std::string file =
         std::filesystem::path(arguments_.operands[0]).filename().string();
     write(handout, [&](std::ostream& out) {
-      WriteHandout(
-          lesson, journal,
-          arguments_.title.empty() ? "Lesson: " + file : arguments_.title, file,
-          out);
+      WriteHandout(lesson, journal,
+                   arguments_.title.empty()
+                       ? words_.Text(Say("lesson.title", file))
+                       : arguments_.title,
+                   file, words_, out);
     });
     if (!status.ok() || arguments_.pdf_file.empty()) return status;
     status = PrintPdf(handout, arguments_.pdf_file);
@@ -177,6 +183,7 @@ class LessonRun {
 
   const Arguments& arguments_;
   const Assayer& assayer_;
+  const Catalogue& words_;
   std::ostream& out_;
   ExplainOptions work_options_;
   bool failed_ = false;

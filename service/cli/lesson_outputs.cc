@@ -24,15 +24,11 @@ void ForEach(
   }
 }
 
-// How many things, and of what: "1 game", "3 games".
-std::string Count(std::size_t count, const std::string& thing) {
-  return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
-}
-
 // The verdicts from the first key position of a line to its last.
 std::string StepsTo(std::size_t index, const std::vector<std::string>& places,
                     const std::vector<std::string>& verdicts,
-                    const std::vector<std::ptrdiff_t>& previous) {
+                    const std::vector<std::ptrdiff_t>& previous,
+                    const Catalogue& words) {
   // What came long before is told at its own place.
   constexpr std::size_t kMostSteps = 6;
   std::vector<VerdictStepText> steps;
@@ -42,7 +38,7 @@ std::string StepsTo(std::size_t index, const std::vector<std::string>& places,
     const auto at = static_cast<std::size_t>(i);
     steps.insert(steps.begin(), {places[at], verdicts[at]});
   }
-  return HandoutVerdictSteps(steps);
+  return HandoutVerdictSteps(steps, words);
 }
 
 }  // namespace
@@ -75,9 +71,11 @@ void WriteAnnotated(const Lesson& lesson, const std::string& journal,
 
 void WriteHandout(const Lesson& lesson, const std::string& journal,
                   const std::string& title, const std::string& file,
-                  std::ostream& out) {
-  out << HandoutOpening({title, file + ": " + Count(lesson.games(), "game") +
-                                    ", " + Count(lesson.size(), "position")});
+                  const Catalogue& words, std::ostream& out) {
+  const Message origin =
+      Say("lesson.origin", file, static_cast<int>(lesson.games()),
+          static_cast<int>(lesson.size()));
+  out << HandoutOpening({title, words.Text(origin)}, words);
   std::vector<std::string> places;
   std::vector<std::string> verdicts;
   std::vector<std::ptrdiff_t> previous;
@@ -91,8 +89,8 @@ void WriteHandout(const Lesson& lesson, const std::string& journal,
     std::string game;
     if (task.game->game != last_game) {
       last_game = task.game->game;
-      game = "Game " + std::to_string(last_game + 1) +
-             (record.game_title.empty() ? "" : ": " + record.game_title);
+      game = words.Text(Say("lesson.game", static_cast<int>(last_game) + 1,
+                            record.game_title));
     }
     const KeyPosition& key = task.game->keys[task.key];
     out << HandoutContentsLine(key.index, record.handout, game);
@@ -102,7 +100,7 @@ void WriteHandout(const Lesson& lesson, const std::string& journal,
                            ? static_cast<std::ptrdiff_t>(*key.previous)
                            : -1);
   });
-  out << HandoutContentsEnd();
+  out << HandoutContentsEnd(words);
   std::size_t index = 0;
   const auto parts = [&](const std::function<void(HandoutParts&)>& visit) {
     JournalReader reader(journal);
@@ -116,14 +114,14 @@ void WriteHandout(const Lesson& lesson, const std::string& journal,
     }
   };
   parts([&](HandoutParts& part) {
-    out << part.section << StepsTo(index, places, verdicts, previous)
+    out << part.section << StepsTo(index, places, verdicts, previous, words)
         << part.section_end;
   });
-  out << HandoutExercisesOpening();
+  out << HandoutExercisesOpening(words);
   parts([&](HandoutParts& part) { out << part.exercise; });
-  out << HandoutAnswersOpening();
+  out << HandoutAnswersOpening(words);
   parts([&](HandoutParts& part) { out << part.answer; });
-  out << HandoutClosing();
+  out << HandoutClosing(words);
 }
 
 }  // namespace assay::service

@@ -5,6 +5,7 @@
 #include <ostream>
 #include <string>
 
+#include "assay/explain/catalogue.h"
 #include "assay/lesson/key_positions.h"
 
 namespace assay::service {
@@ -19,7 +20,7 @@ void WriteAnnotated(const Lesson& lesson, const std::string& journal,
 // `file` is the name of the lesson's file for a reader.
 void WriteHandout(const Lesson& lesson, const std::string& journal,
                   const std::string& title, const std::string& file,
-                  std::ostream& out);
+                  const Catalogue& words, std::ostream& out);
 
 }  // namespace assay::service
 

@@ -9,16 +9,17 @@ namespace assay::service {
 namespace {
 
 std::string TextOf(const KeyPosition& key, const GameTree& tree,
-                   const Explanation& explanation, const TextStyle& style) {
-  std::string text = PlaceText(key.game, tree, key.node) +
-                     "\n  chosen because " + key.because + "\n";
+                   const Explanation& explanation, const LessonWork& work) {
+  const Catalogue& words = work.words();
+  std::string text = PlaceText(key.game, tree, key.node, words) + "\n  " +
+                     words.Text(Say("lesson.chosen", key.because)) + "\n";
   for (const std::string& other : key.also_reached) {
-    text += "  also reached: " + other + "\n";
+    text += "  " + words.Text(Say("lesson.also_reached", other)) + "\n";
   }
-  return text + ToText(explanation, style) + "\n";
+  return text + ToText(explanation, work.style) + "\n";
 }
 
-LessonRecord MakeFault(const LessonGame& game) {
+LessonRecord MakeFault(const LessonGame& game, const Catalogue& words) {
   LessonRecord record;
   record.failed = true;
   const absl::Status status = game.item.status();
@@ -27,8 +28,8 @@ LessonRecord MakeFault(const LessonGame& game) {
   ToProto(status, response.mutable_error());
   record.json = JsonLine(response);
   record.handout.verdict =
-      "game " + std::to_string(game.game + 1) +
-      " could not be read to its end: " + std::string(status.message());
+      words.Text(Say("lesson.unread", static_cast<int>(game.game) + 1,
+                     std::string(status.message())));
   return record;
 }
 
@@ -52,14 +53,15 @@ bool LessonTasks::Next(LessonTask& task) {
 
 LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task) {
   const LessonGame& game = *task.game;
-  if (task.is_fault()) return MakeFault(game);
+  if (task.is_fault()) return MakeFault(game, work.words());
   const KeyPosition& key = game.keys[task.key];
   const GameTree& tree = game.item.tree;
   LessonRecord record;
   if (!key.explained_at.empty()) {
     // Where a line leaves the game it is clear what the position is.
     if (!tree.nodes[key.node].starts_line) {
-      record.words = "The same position as in " + key.explained_at + ".";
+      record.words =
+          work.words().Text(Sentence(Say("lesson.same", key.explained_at)));
     }
     return record;
   }
@@ -67,14 +69,14 @@ LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task) {
   options.opening = key.index;
   const Explanation explanation = work.assayer.Explain(key.position, options);
   record.explained = true;
-  record.text = TextOf(key, tree, explanation, work.style);
+  record.text = TextOf(key, tree, explanation, work);
   v1::LessonItem item;
   ToProto(key, explanation, work.assayer, &item);
   record.json = JsonLine(item);
   record.words = LessonComment(explanation);
   record.nag = explanation.verdict.nag;
   record.game_title = GameTitle(tree);
-  record.handout = MakeHandoutParts({key, tree, explanation});
+  record.handout = MakeHandoutParts({key, tree, explanation, work.words()});
   return record;
 }
 

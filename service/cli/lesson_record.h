@@ -6,6 +6,7 @@
 #include <string>
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/catalogue.h"
 #include "assay/explain/text.h"
 #include "assay/lesson/handout.h"
 #include "assay/lesson/key_positions.h"
@@ -49,6 +50,11 @@ struct LessonWork {
   const Assayer& assayer;
   ExplainOptions options;
   TextStyle style;
+
+  // Those around the texts.
+  const Catalogue& words() const {
+    return Catalogue::OrEnglish(options.language, options.audience);
+  }
 };
 
 // Safe to call from several threads.

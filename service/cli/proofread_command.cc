@@ -1,5 +1,6 @@
 // Checks of all games through a few threads; what needs the whole lesson, in
 // order afterwards.
+#include <algorithm>
 #include <iostream>
 #include <memory>
 
@@ -60,9 +61,15 @@ std::size_t CountTasks(std::string_view text) {
   return tasks;
 }
 
-std::string TextOf(const Finding& finding) {
-  return finding.place + ": " + finding.kind + "\n  author  " +
-         finding.author_says + "\n  found   " + finding.found + "\n\n";
+std::string TextOf(const Finding& finding, const Catalogue& words) {
+  const std::string author(words.Find("label.author"));
+  const std::string found(words.Find("label.found"));
+  const std::size_t width = std::max(Width(author), Width(found)) + 2;
+  const auto padded = [width](const std::string& label) {
+    return "  " + label + std::string(width - Width(label), ' ');
+  };
+  return finding.place + ": " + finding.kind + "\n" + padded(author) +
+         finding.author_says + "\n" + padded(found) + finding.found + "\n\n";
 }
 
 }  // namespace
@@ -74,14 +81,16 @@ int RunProofread(const Arguments& arguments, const Assayer& assayer,
     std::cerr << "assay: " << text.status().message() << '\n';
     return absl::IsUnavailable(text.status()) ? kCannotReadOrWrite : kBadUsage;
   }
+  const Catalogue& words =
+      Catalogue::OrEnglish(arguments.language, Audience::kClub);
   const ProofreadSettings settings{assayer, arguments.proof_nodes, nullptr,
-                                   !arguments.static_only};
+                                   !arguments.static_only, words};
   ProgressLine progress(CountTasks(*text), 0);
   Tasks tasks(*text);
   ClashFinder clashes;
   std::size_t findings = 0;
   const auto print = [&](Checked& checked) {
-    clashes.Add(checked);
+    clashes.Add(checked, words);
     for (const Finding& finding : checked.findings) {
       ++findings;
       if (arguments.format == Format::kJson) {
@@ -89,7 +98,7 @@ int RunProofread(const Arguments& arguments, const Assayer& assayer,
         ToProto(finding, assayer, &message);
         out << JsonLine(message);
       } else {
-        out << TextOf(finding);
+        out << TextOf(finding, words);
       }
     }
     progress.Step();
@@ -109,7 +118,7 @@ int RunProofread(const Arguments& arguments, const Assayer& assayer,
     return kCannotReadOrWrite;
   }
   if (arguments.format == Format::kText && findings == 0) {
-    out << "Nothing found.\n";
+    out << words.Find("label.nothing_found") << '\n';
   }
   return findings > 0 ? kItemsFailed : kSuccess;
 }

@@ -33,8 +33,9 @@ absl::Status ExplainLessonCall::Prepare() {
       request(), call().backend().settings.budget, lesson_request_);
   if (!read.ok()) return read;
   lesson_.emplace(lesson_request_.pgn(), ToCore(lesson_request_.selection()),
-                  call().backend().assayer,
-                  &call().explain_context().cancelled);
+                  call().backend().assayer, &call().explain_context().cancelled,
+                  Catalogue::OrEnglish(lesson_request_.options().language(),
+                                       Audience::kClub));
   if (call().Unwanted()) return call().UnwantedStatus();
   lesson_request_.clear_pgn();
   if (lesson_->games() == 0) return NoGames();

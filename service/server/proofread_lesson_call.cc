@@ -48,9 +48,11 @@ void ProofreadLessonCall::Check() {
   const ExplainContext context = call().explain_context();
   const ProofreadSettings settings{
       context.assayer, NodesOf(lesson_request_.options(), context.budget),
-      &context.cancelled, !lesson_request_.options().static_only()};
+      &context.cancelled, !lesson_request_.options().static_only(),
+      Catalogue::OrEnglish(lesson_request_.options().language(),
+                           Audience::kClub)};
   Checked checked = Proofread(tasks_[task_++], game_, *item_, settings);
-  clashes_.Add(checked);
+  clashes_.Add(checked, settings.words);
   for (Finding& finding : checked.findings) {
     findings_.push_back(std::move(finding));
   }

@@ -71,21 +71,17 @@ std::optional<Position> ReadPosition(const v1::PositionSource& source,
   return std::nullopt;
 }
 
-// What a call can be asked to speak: English for the club, or every language
-// for every audience.
-enum class Speaks { kEnglish, kAll };
+// Whom a call can be asked to speak to, in every language.
+enum class Speaks { kToClub, kToAll };
 
-void CheckLanguage(const std::string& language, Speaks speaks,
-                   Problems& problems) {
-  const Catalogue* words = Catalogue::Of(language);
-  const bool english = words == &Catalogue::English();
-  if (words != nullptr && (english || speaks == Speaks::kAll)) return;
+void CheckLanguage(const std::string& language, Problems& problems) {
+  if (Catalogue::Of(language) != nullptr) return;
   problems.push_back({"options.language", "no texts in it", Quoted(language),
-                      speaks == Speaks::kAll ? "\"en\" or \"de\"" : "\"en\""});
+                      "\"en\" or \"de\""});
 }
 
 void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
-                  Problems& problems, Speaks speaks = Speaks::kEnglish) {
+                  Problems& problems, Speaks speaks = Speaks::kToClub) {
   if (!options.static_only() &&
       options.proof_nodes() > budget.most_proof_nodes) {
     problems.push_back({"options.proof_nodes", "over the server's ceiling",
@@ -100,12 +96,12 @@ void CheckOptions(const v1::ExplainOptions& options, const SearchBudget& budget,
   const bool club = options.audience() == v1::AUDIENCE_UNSPECIFIED ||
                     options.audience() == v1::AUDIENCE_CLUB;
   if (v1::Audience_IsValid(options.audience()) && !club &&
-      speaks == Speaks::kEnglish) {
+      speaks == Speaks::kToClub) {
     problems.push_back({"options.audience", "no texts for it",
                         v1::Audience_Name(options.audience()),
                         "AUDIENCE_CLUB"});
   }
-  CheckLanguage(options.language(), speaks, problems);
+  CheckLanguage(options.language(), problems);
 }
 
 Audience ToCore(v1::Audience audience) {
@@ -181,7 +177,7 @@ absl::StatusOr<Position> ReadExplainRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems, Speaks::kAll);
+  CheckOptions(request.options(), budget, problems, Speaks::kToAll);
   if (request.tag().size() > kMostTagBytes) {
     problems.push_back({"tag", "too long",
                         std::to_string(request.tag().size()) + " bytes",
@@ -198,7 +194,7 @@ absl::StatusOr<MoveQuestion> ReadMoveRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems, Speaks::kAll);
+  CheckOptions(request.options(), budget, problems, Speaks::kToAll);
   std::optional<Move> move;
   if (request.move().empty()) {
     problems.push_back({"move", "missing", "none", "a legal move"});
@@ -225,7 +221,7 @@ absl::StatusOr<CompareQuestion> ReadCompareRequest(
   }
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems, Speaks::kAll);
+  CheckOptions(request.options(), budget, problems, Speaks::kToAll);
   std::vector<Move> moves;
   for (int i = 0; i < request.moves_size() && position.has_value(); ++i) {
     const auto move =
@@ -251,7 +247,7 @@ absl::StatusOr<EditQuestion> ReadWhatIfRequest(
   Problems problems;
   const std::optional<Position> position =
       ReadPosition(request.position(), "position", cancelled, problems);
-  CheckOptions(request.options(), budget, problems, Speaks::kAll);
+  CheckOptions(request.options(), budget, problems, Speaks::kToAll);
   if (!problems.empty()) return ProblemsStatus(problems);
   if (!position.has_value()) return absl::CancelledError("cancelled");
   return EditQuestion{*position,

@@ -1,7 +1,9 @@
 // Lessons on the command line: outputs, order, faults, and runs that were
 // killed.
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <regex>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -91,6 +93,81 @@ TEST(Lesson, KeepsTheAuthorsTextAndChangesNothingTheSecondTime) {
   EXPECT_THAT(text, HasSubstr("5. Bg5 $14\n{[%assay] "));
   std::filesystem::remove(once);
   std::filesystem::remove(twice);
+}
+
+// A page's text, its style left out.
+std::string WithoutMarkup(const std::string& html) {
+  std::string text;
+  for (std::size_t at = 0; at < html.size(); ++at) {
+    if (html.compare(at, 7, "<style>") == 0) at = html.find("</style>", at);
+    if (html[at] != '<') {
+      text += html[at];
+      continue;
+    }
+    at = std::min(html.find('>', at), html.size());
+    text += '\n';
+  }
+  return text;
+}
+
+// The author's own words stay what they are; ours, and those around them, have
+// no English left.
+TEST(Lesson, IsToldInGerman) {
+  const std::string lesson = TemporaryFile(
+      "[White \"Amsel\"]\n[Black \"Brandt\"]\n\n"
+      "1. d4 d5 2. c4 {Raum.} e6 3. Nc3 Nf6 4. cxd5 exd5 5. Bg5 $14 Be7 6. e3 "
+      "(6. Nf3 O-O) 6... O-O 7. Bd3 Nbd7 {Beide entwickeln sich.} *\n\n"
+      "1. c4 e6 2. d4 d5 {Andere Zugfolge.} *\n");
+  const std::regex english(
+      "\\b(the|after|game|position|chosen|because|with|plan of|White|Black|"
+      "to move|answer|score|contents|exercises|move|moves|better|found|reached|"
+      "author|line)\\b",
+      std::regex::icase);
+  const auto check = [&](const std::string& text) {
+    std::istringstream lines(WithoutMarkup(text));
+    for (std::string line; std::getline(lines, line);) {
+      if (line.rfind("[White ", 0) == 0 || line.rfind("[Black ", 0) == 0) {
+        continue;  // names of tags
+      }
+      EXPECT_FALSE(std::regex_search(line, english)) << line;
+    }
+  };
+  const ProgramResult printed =
+      RunAssay({"lesson", lesson, "--static", "--language", "de"});
+  EXPECT_EQ(printed.exit_code, 0) << printed.err;
+  EXPECT_THAT(printed.out, StartsWith("Partie 1, nach 2. c4\n  gewählt: "));
+  EXPECT_THAT(printed.out, HasSubstr("auch erreicht: Partie 1, nach "));
+  check(printed.out);
+  const std::string page = lesson + ".html";
+  const std::string annotated = lesson + ".de";
+  const ProgramResult written = RunAssay(
+      {"lesson", lesson, "--proof-nodes", "3000", "--language=de", "--title",
+       "Der Winterkurs", "--handout", page, "--annotated", annotated});
+  EXPECT_EQ(written.exit_code, 0) << written.err;
+  EXPECT_THAT(Content(page), HasSubstr("<html lang=\"de\">"));
+  check(Content(page));
+  const std::string ours = Content(annotated);
+  EXPECT_THAT(ours, HasSubstr("{Raum.\n[%assay $"));
+  check(ours);
+  // What we said in German holds, whatever the language it is read in.
+  for (const char* language : {"en", "de"}) {
+    const ProgramResult read = RunAssay({"proofread", annotated, "--language",
+                                         language, "--proof-nodes", "3000"});
+    EXPECT_THAT(read.out, Not(HasSubstr("own_comment"))) << read.out;
+  }
+  std::filesystem::remove(page);
+  std::filesystem::remove(annotated);
+}
+
+TEST(Proofread, IsToldInGerman) {
+  // The queen is left to a knight.
+  const ProgramResult result =
+      RunAssay({"proofread", "-", "--language", "de"},
+               "1. e4 e5 2. Qh5 Nc6 3. Qg5 Nf6 4. Qxe5+ $1 {gut} *\n");
+  EXPECT_EQ(result.exit_code, 1) << result.err;
+  EXPECT_THAT(result.out, HasSubstr("  Autor   4. Qxe5+ gilt als gut ($1).\n"));
+  EXPECT_THAT(result.out, HasSubstr("  Befund  "));
+  EXPECT_THAT(result.out, StartsWith("Partie 1, nach 4. Qxe5+: "));
 }
 
 // A journal cut anywhere, as a killed run leaves it, is gone on with.

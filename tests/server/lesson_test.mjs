@@ -94,6 +94,31 @@ test('the planted faults of the example are found', async () => {
   assert.equal(answers.at(-1).part, 'progress');
 });
 
+test('lessons are explained and proofread in German', async () => {
+  const options = { language: 'de', staticOnly: true };
+  const explained = await parts('ExplainLesson', { pgn: lesson, options });
+  assert.equal(explained.status.code, code.OK);
+  const items = explained.answers.filter(({ part }) => part === 'item')
+    .map(({ item }) => item);
+  assert.ok(items.length > 0);
+  for (const { chosenBecause, explanation } of items) {
+    assert.doesNotMatch(chosenBecause + explanation.summary,
+      /\b(the|is|has|with|White|Black)\b/);
+  }
+  const read = await parts('ProofreadLesson',
+    { pgn: lesson, options: { language: 'de' } });
+  const findings = read.answers.filter(({ part }) => part === 'finding');
+  assert.ok(findings.length > 0);
+  for (const { finding } of findings) {
+    assert.match(finding.found, /Ausgespielt|am Zug|Antwort/);
+  }
+  for (const method of ['ExplainLesson', 'ProofreadLesson']) {
+    const { status } = await parts(method,
+      { pgn: lesson, options: { audience: 'AUDIENCE_EXPERT' } });
+    assert.equal(status.code, code.INVALID_ARGUMENT);
+  }
+});
+
 test('no PGN, too much of it, bad options', async () => {
   for (const [request, field] of [
     [{}, 'pgn'], [{ pgn: '{a comment alone}' }, 'pgn'],

@@ -126,27 +126,24 @@ std::string RouteStep(const DrawnRoute& route, std::size_t i) {
          "\" text-anchor=\"middle\">" + std::to_string(i + 1) + "</text>";
 }
 
-std::string PiecesOf(const Position& position, Side side) {
-  std::vector<std::string> pieces;
+// "White: king e1, pawn e2".
+Message PiecesOf(const Position& position, Side side) {
+  std::vector<Message> pieces;
   for (int kind = kPieceKinds - 1; kind >= 0; --kind) {
     for (const Square square : Each(position.Pieces(side, kAllKinds[kind]))) {
-      pieces.push_back(std::string(Name(kAllKinds[kind])) + " " +
-                       ToString(square));
+      pieces.push_back(Say("board.piece", kAllKinds[kind], square));
     }
   }
-  std::string text = Name(side);
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    text += (i == 0 ? ": " : ", ") + pieces[i];
-  }
-  return text;
+  return Say("entry", side, List("list.comma", std::move(pieces)));
 }
 
 }  // namespace
 
-std::string DescribeBoard(const Position& position) {
-  return PiecesOf(position, Side::kWhite) + "; " +
-         PiecesOf(position, Side::kBlack) + "; " +
-         Name(position.side_to_move()) + " to move.";
+std::string DescribeBoard(const Position& position, const Catalogue& words) {
+  return words.Text(Sentence(
+      List("list.semicolon",
+           {PiecesOf(position, Side::kWhite), PiecesOf(position, Side::kBlack),
+            Say("handout.to_move", position.side_to_move())})));
 }
 
 std::string DiagramDefinitions() {
@@ -183,11 +180,12 @@ std::string DiagramDefinitions() {
   return text + "</defs></svg>\n";
 }
 
-std::string Diagram(const Position& position, const DiagramMarks& marks) {
+std::string Diagram(const Position& position, const DiagramMarks& marks,
+                    const Catalogue& words) {
   std::string text =
       "<svg class=\"diagram\" viewBox=\"0 0 340 340\" role=\"img\" "
       "aria-label=\"" +
-      Escaped(DescribeBoard(position)) + "\">\n";
+      Escaped(DescribeBoard(position, words)) + "\">\n";
   text += "<use href=\"#board\"/>" + Coordinates() + "\n";
   for (const Square square : Each(marks.for_white)) {
     text += Put("dots", square);

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "assay/base/bitboard.h"
+#include "assay/explain/catalogue.h"
 #include "assay/rules/position.h"
 
 namespace assay {
@@ -32,10 +33,12 @@ std::string DiagramDefinitions();
 
 // One diagram, seen from White's side, with its description for readers who
 // do not see it.
-std::string Diagram(const Position& position, const DiagramMarks& marks);
+std::string Diagram(const Position& position, const DiagramMarks& marks,
+                    const Catalogue& words = Catalogue::English());
 
 // "White: king g1, queen d1, ...; Black: ...; White to move."
-std::string DescribeBoard(const Position& position);
+std::string DescribeBoard(const Position& position,
+                          const Catalogue& words = Catalogue::English());
 
 }  // namespace assay
 

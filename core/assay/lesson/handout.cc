@@ -49,21 +49,33 @@ DiagramMarks MarksOf(const Explanation& explanation) {
   return marks;
 }
 
-std::string CaptionOf(const Explanation& explanation,
-                      const DiagramMarks& marks) {
-  std::string text =
-      std::string(Name(explanation.position.side_to_move())) + " to move.";
+std::string CaptionOf(const Explanation& explanation, const DiagramMarks& marks,
+                      const Catalogue& words) {
+  std::vector<Message> sentences{
+      Sentence(Say("handout.to_move", explanation.position.side_to_move()))};
   if (marks.for_white != 0) {
-    text += " Dotted: squares that count for White.";
+    sentences.push_back(Sentence(Say("handout.dotted", Side::kWhite)));
   }
   if (marks.for_black != 0) {
-    text += " Crossed: squares that count for Black.";
+    sentences.push_back(Sentence(Say("handout.crossed", Side::kBlack)));
   }
   for (const DrawnRoute& route : marks.routes) {
-    text += route.side == Side::kWhite ? " Whole lines: White's plan."
-                                       : " Dashed lines: Black's plan.";
+    sentences.push_back(
+        Sentence(Say(route.side == Side::kWhite ? "handout.whole_lines"
+                                                : "handout.dashed_lines",
+                     route.side)));
   }
-  return text;
+  return words.Text(List("list.sentences", std::move(sentences)));
+}
+
+// A label by its row.
+std::string Label(const Catalogue& words, std::string_view id) {
+  return words.Text(Say(id));
+}
+
+std::string Numbered(const Catalogue& words, std::string_view id,
+                     std::size_t index) {
+  return words.Text(Say(id, static_cast<int>(index + 1)));
 }
 
 std::string Id(const char* kind, std::size_t index) {
@@ -74,14 +86,15 @@ std::string Heading(std::size_t index, const std::string& place) {
   return std::to_string(index + 1) + ". " + Capitalised(place);
 }
 
-std::string Board(const Explanation& explanation) {
+std::string Board(const Explanation& explanation, const Catalogue& words) {
   const DiagramMarks marks = MarksOf(explanation);
-  return "<figure>\n" + Diagram(explanation.position, marks) +
-         Element("figcaption", "", CaptionOf(explanation, marks)) +
+  return "<figure>\n" + Diagram(explanation.position, marks, words) +
+         Element("figcaption", "", CaptionOf(explanation, marks, words)) +
          "</figure>\n";
 }
 
-std::string Told(const char* heading, const std::vector<std::string>& texts) {
+std::string Told(const std::string& heading,
+                 const std::vector<std::string>& texts) {
   if (texts.empty()) return "";
   std::string html = Element("h3", "", heading);
   for (const std::string& text : texts) html += Element("p", "", text);
@@ -89,7 +102,8 @@ std::string Told(const char* heading, const std::vector<std::string>& texts) {
 }
 
 // The cautions, each with the line that bears it out.
-std::vector<std::string> CareTexts(const Explanation& explanation) {
+std::vector<std::string> CareTexts(const Explanation& explanation,
+                                   const Catalogue& words) {
   std::vector<std::string> texts;
   for (const Caution& caution : explanation.cautions) {
     std::string text = caution.text;
@@ -97,7 +111,7 @@ std::vector<std::string> CareTexts(const Explanation& explanation) {
       const std::string line =
           LineText(explanation.position, caution.proof->line);
       if (text.find(line) == std::string::npos) {
-        text += " The line: " + line + ".";
+        text += " " + words.Text(Sentence(Say("handout.line", line)));
       }
     }
     texts.push_back(std::move(text));
@@ -136,12 +150,13 @@ std::string VerdictHtml(const Explanation& explanation) {
   return html;
 }
 
-std::string ProvedText(const Explanation& explanation) {
+std::string ProvedText(const Explanation& explanation, const Catalogue& words) {
   if (!explanation.proof.has_value()) return "";
   const Proof& proof = *explanation.proof;
   if (proof.mate_in != 0 || explanation.verdict.quiet) return "";
-  return "Counting alone says " + PawnsText(explanation.score_cp) +
-         "; played out, it is " + PawnsText(proof.score_cp) + ".";
+  return words.Text(
+      Sentence(Say("handout.played_out", PawnsText(explanation.score_cp),
+                   PawnsText(proof.score_cp))));
 }
 
 std::vector<std::string> PlanTexts(const Explanation& explanation) {
@@ -160,23 +175,22 @@ struct Quiz {
   std::string answer;
 };
 
-Quiz QuizOf(const Explanation& explanation) {
+Quiz QuizOf(const Explanation& explanation, const Catalogue& words) {
   const Side side = explanation.position.side_to_move();
-  const std::string name = Name(side);
   Quiz quiz;
   if (explanation.verdict.over) return quiz;
   const ToldPlan* plan = BestPlan(explanation, side);
   if (!explanation.cautions.empty() && explanation.cautions.front().leads) {
-    quiz.question =
-        name + " to move. Before any plan: what is about to happen?";
+    quiz.question = words.Text(Say("quiz.caution", side));
     quiz.answer = explanation.cautions.front().text;
   } else if (!explanation.temptations.empty()) {
     const Temptation& tempting = explanation.temptations.front();
-    quiz.question = name + " to move. What is wrong with the natural " +
-                    NumberedMove(explanation.position, tempting.move) + "?";
+    quiz.question =
+        words.Text(Say("quiz.tempting", side,
+                       NumberedMove(explanation.position, tempting.move)));
     quiz.answer = tempting.text;
   } else if (plan != nullptr) {
-    quiz.question = name + " to move. What is " + name + "'s plan here?";
+    quiz.question = words.Text(Say("quiz.plan", side));
     quiz.answer = plan->text;
   } else {
     return quiz;
@@ -192,14 +206,13 @@ std::string Opening(const HandoutEntry& entry, const std::string& place) {
   std::string html = "<article id=\"" + Id("p", key.index) + "\">\n" +
                      Element("h2", "", Heading(key.index, place));
   const std::string title = GameTitle(entry.tree);
-  html += Element("p", "because",
-                  "Game " + std::to_string(key.game + 1) +
-                      (title.empty() ? "" : ", " + title) +
-                      ". Chosen because " + key.because + ".");
+  html += Element(
+      "p", "because",
+      entry.words.Text(Say("handout.game", static_cast<int>(key.game) + 1,
+                           title, key.because)));
   if (!key.also_reached.empty()) {
-    html +=
-        "<p class=\"because\">The same position arises elsewhere:</p>\n"
-        "<ul class=\"because\">\n";
+    html += Element("p", "because", Label(entry.words, "handout.elsewhere")) +
+            "<ul class=\"because\">\n";
     for (const std::string& other : key.also_reached) {
       html += Element("li", "", other);
     }
@@ -217,60 +230,70 @@ std::string Opening(const HandoutEntry& entry, const std::string& place) {
 
 HandoutParts MakeHandoutParts(const HandoutEntry& entry) {
   const Explanation& explanation = entry.explanation;
+  const Catalogue& words = entry.words;
   const std::size_t index = entry.key.index;
   HandoutParts parts;
-  parts.place = AfterText(entry.tree, entry.key.node);
+  parts.place = AfterText(entry.tree, entry.key.node, words);
   parts.verdict = explanation.verdict.text;
   parts.section = Opening(entry, parts.place) + "<div class=\"board\">\n" +
-                  Board(explanation) + "<div>\n" + VerdictHtml(explanation);
+                  Board(explanation, words) + "<div>\n" +
+                  VerdictHtml(explanation);
   if (explanation.advice.has_value()) {
-    parts.section += Element("p", "", "First: " + explanation.advice->text);
+    parts.section +=
+        Element("p", "",
+                Label(words, "handout.first") + " " + explanation.advice->text);
   }
   // The steps of the verdict follow here, beside the board.
-  parts.section += Told("Take care", CareTexts(explanation));
+  parts.section +=
+      Told(Label(words, "handout.care"), CareTexts(explanation, words));
   parts.section_end = "</div>\n</div>\n" +
-                      Element("h3", "", "What it comes to, step by step") +
-                      Waterfall(explanation);
-  const std::string proved = ProvedText(explanation);
+                      Element("h3", "", Label(words, "handout.steps")) +
+                      Waterfall(explanation, words);
+  const std::string proved = ProvedText(explanation, words);
   if (!proved.empty()) parts.section_end += Element("p", "", proved);
-  const std::string race = TempoChart(explanation);
+  const std::string race = TempoChart(explanation, words);
   if (!race.empty()) {
-    parts.section_end += Element("h3", "", "The race") + race;
+    parts.section_end += Element("h3", "", Label(words, "handout.race")) + race;
     for (const std::string& text : PlanTexts(explanation)) {
       parts.section_end += Element("p", "told", text);
     }
   }
-  parts.section_end +=
-      "<p class=\"back\"><a href=\"#contents\">Contents</a></p>\n"
-      "</article>\n";
-  const Quiz quiz = QuizOf(explanation);
+  parts.section_end += "<p class=\"back\"><a href=\"#contents\">" +
+                       Escaped(Label(words, "handout.contents")) +
+                       "</a></p>\n"
+                       "</article>\n";
+  const Quiz quiz = QuizOf(explanation, words);
   if (quiz.question.empty()) return parts;
   parts.exercise = "<li id=\"" + Id("e", index) + "\">\n" +
-                   Diagram(explanation.position, {}) + "<p><strong>" +
+                   Diagram(explanation.position, {}, words) + "<p><strong>" +
                    std::to_string(index + 1) + ".</strong> " +
                    Escaped(quiz.question) + " <a href=\"#" + Id("a", index) +
-                   "\">Answer " + std::to_string(index + 1) + "</a></p></li>\n";
-  parts.answer = "<li id=\"" + Id("a", index) + "\" value=\"" +
-                 std::to_string(index + 1) + "\">" +
-                 Element("p", "", quiz.answer) +
-                 "<p class=\"because\"><a "
-                 "href=\"#" +
-                 Id("p", index) + "\">Position " + std::to_string(index + 1) +
-                 "</a></p></li>\n";
+                   "\">" + Escaped(Numbered(words, "handout.answer", index)) +
+                   "</a></p></li>\n";
+  parts.answer =
+      "<li id=\"" + Id("a", index) + "\" value=\"" + std::to_string(index + 1) +
+      "\">" + Element("p", "", quiz.answer) +
+      "<p class=\"because\"><a "
+      "href=\"#" +
+      Id("p", index) + "\">" +
+      Escaped(Numbered(words, "handout.position", index)) + "</a></p></li>\n";
   return parts;
 }
 
-std::string HandoutOpening(const HandoutTitle& title) {
-  return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
+std::string HandoutOpening(const HandoutTitle& title, const Catalogue& words) {
+  return "<!DOCTYPE html>\n<html lang=\"" + Label(words, "handout.language") +
+         "\">\n<head>\n"
          "<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
          "content=\"width=device-width, initial-scale=1\">\n" +
          Element("title", "", title.title) + "<style>" +
          std::string(HandoutStyle()) + "</style>\n</head>\n<body>\n" +
-         "<a class=\"skip\" href=\"#lesson\">To the positions</a>\n" +
+         "<a class=\"skip\" href=\"#lesson\">" +
+         Escaped(Label(words, "handout.skip")) + "</a>\n" +
          DiagramDefinitions() + "<header>\n" + Element("h1", "", title.title) +
          Element("p", "", title.origin) +
          "</header>\n<nav id=\"contents\" aria-labelledby=\"contents-title\">\n"
-         "<h2 id=\"contents-title\">Contents</h2>\n<ol>\n";
+         "<h2 id=\"contents-title\">" +
+         Escaped(Label(words, "handout.contents")) + "</h2>\n<ol>\n";
 }
 
 std::string HandoutContentsLine(std::size_t index, const HandoutParts& parts,
@@ -282,15 +305,20 @@ std::string HandoutContentsLine(std::size_t index, const HandoutParts& parts,
          "</a>: " + Escaped(parts.verdict) + "</li>\n";
 }
 
-std::string HandoutContentsEnd() {
-  return "</ol>\n<ul>\n<li><a href=\"#exercises\">Exercises</a></li>\n"
-         "<li><a href=\"#answers\">Answers</a></li>\n</ul>\n</nav>\n"
-         "<main id=\"lesson\">\n";
+std::string HandoutContentsEnd(const Catalogue& words) {
+  const auto entry = [&words](const char* part, std::string_view id) {
+    return std::string("<li><a href=\"#") + part + "\">" +
+           Escaped(Label(words, id)) + "</a></li>\n";
+  };
+  return "</ol>\n<ul>\n" + entry("exercises", "handout.exercises") +
+         entry("answers", "handout.answers") +
+         "</ul>\n</nav>\n<main id=\"lesson\">\n";
 }
 
-std::string HandoutVerdictSteps(const std::vector<VerdictStepText>& steps) {
+std::string HandoutVerdictSteps(const std::vector<VerdictStepText>& steps,
+                                const Catalogue& words) {
   if (steps.size() < 2) return "";
-  std::string html = Element("h3", "", "How the verdict came about") +
+  std::string html = Element("h3", "", Label(words, "handout.verdict_steps")) +
                      "<ol class=\"steps\">\n";
   for (const VerdictStepText& step : steps) {
     html += Element("li", "", Capitalised(step.place) + ": " + step.verdict);
@@ -298,25 +326,34 @@ std::string HandoutVerdictSteps(const std::vector<VerdictStepText>& steps) {
   return html + "</ol>\n";
 }
 
-std::string HandoutExercisesOpening() {
-  return "<section class=\"part\" id=\"exercises\" "
-         "aria-labelledby=\"exercises-title\">\n"
-         "<h2 id=\"exercises-title\">Exercises</h2>\n"
-         "<p>The same positions without help. Answers are on the last "
-         "pages.</p>\n<ol class=\"quiz\">\n";
+namespace {
+
+// A part at the end with its heading.
+std::string PartOpening(const std::string& id, const std::string& heading) {
+  return "<section class=\"part\" id=\"" + id + "\" aria-labelledby=\"" + id +
+         "-title\">\n<h2 id=\"" + id + "-title\">" + Escaped(heading) +
+         "</h2>\n";
 }
 
-std::string HandoutAnswersOpening() {
-  return "</ol>\n</section>\n<section class=\"part\" id=\"answers\" "
-         "aria-labelledby=\"answers-title\">\n"
-         "<h2 id=\"answers-title\">Answers</h2>\n<ol class=\"answers\">\n";
+}  // namespace
+
+std::string HandoutExercisesOpening(const Catalogue& words) {
+  return PartOpening("exercises", Label(words, "handout.exercises")) +
+         Element("p", "", Label(words, "handout.without_help")) +
+         "<ol class=\"quiz\">\n";
 }
 
-std::string HandoutClosing() {
-  return "</ol>\n</section>\n</main>\n<footer><p>Made with Assay " +
-         std::string(kVersion) +
-         ". Scores are in pawns, from White's point of view.</p></footer>\n"
-         "</body>\n</html>\n";
+std::string HandoutAnswersOpening(const Catalogue& words) {
+  return "</ol>\n</section>\n" +
+         PartOpening("answers", Label(words, "handout.answers")) +
+         "<ol class=\"answers\">\n";
+}
+
+std::string HandoutClosing(const Catalogue& words) {
+  return "</ol>\n</section>\n</main>\n<footer>" +
+         Element("p", "",
+                 words.Text(Say("handout.made", std::string(kVersion)))) +
+         "</footer>\n</body>\n</html>\n";
 }
 
 }  // namespace assay

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/explanation.h"
 #include "assay/lesson/key_positions.h"
 
@@ -31,6 +32,7 @@ struct HandoutEntry {
   const KeyPosition& key;
   const GameTree& tree;
   const Explanation& explanation;
+  const Catalogue& words = Catalogue::English();  // around the texts
 };
 
 HandoutParts MakeHandoutParts(const HandoutEntry& entry);
@@ -40,21 +42,26 @@ struct HandoutTitle {
   std::string origin;  // "winter.pgn, 3 games, 14 positions"
 };
 
-std::string HandoutOpening(const HandoutTitle& title);
+// Of these, too, the words are those around the texts.
+std::string HandoutOpening(const HandoutTitle& title,
+                           const Catalogue& words = Catalogue::English());
 // A line of the table of contents. `game` is the title of a game that begins
 // here, else empty.
 std::string HandoutContentsLine(std::size_t index, const HandoutParts& parts,
                                 const std::string& game);
-std::string HandoutContentsEnd();
+std::string HandoutContentsEnd(const Catalogue& words = Catalogue::English());
 // The verdicts on the way to a position, as sentences: place and verdict each.
 struct VerdictStepText {
   std::string place;
   std::string verdict;
 };
-std::string HandoutVerdictSteps(const std::vector<VerdictStepText>& steps);
-std::string HandoutExercisesOpening();
-std::string HandoutAnswersOpening();
-std::string HandoutClosing();
+std::string HandoutVerdictSteps(const std::vector<VerdictStepText>& steps,
+                                const Catalogue& words = Catalogue::English());
+std::string HandoutExercisesOpening(
+    const Catalogue& words = Catalogue::English());
+std::string HandoutAnswersOpening(
+    const Catalogue& words = Catalogue::English());
+std::string HandoutClosing(const Catalogue& words = Catalogue::English());
 
 }  // namespace assay
 

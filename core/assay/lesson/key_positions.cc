@@ -6,7 +6,6 @@
 #include <unordered_map>
 #include <utility>
 
-#include "assay/explain/words.h"
 #include "assay/lesson/own_comments.h"
 #include "assay/lesson/place.h"
 #include "assay/lesson/turning_points.h"
@@ -65,8 +64,9 @@ std::uint8_t ReasonsFor(const GameTree& tree, const TreeStep& step,
 }  // namespace
 
 Lesson::Lesson(std::string_view pgn, const LessonSelection& selection,
-               const Assayer& assayer, const std::atomic<bool>* cancelled)
-    : text_(WithoutOurs(pgn)), cancelled_(cancelled) {
+               const Assayer& assayer, const std::atomic<bool>* cancelled,
+               const Catalogue& words)
+    : text_(WithoutOurs(pgn)), cancelled_(cancelled), words_(words) {
   every_ = selection.every_plies;
   Choose(selection, assayer);
   FindOtherPlaces();
@@ -80,7 +80,9 @@ void Lesson::Choose(const LessonSelection& selection, const Assayer& assayer) {
     const LessonSelection here = SelectionFor(selection, tree);
     std::map<NodeIndex, std::string> turns;
     if (Cancelled()) return;
-    if (here.turning_points) turns = TurningPoints(tree, assayer, cancelled_);
+    if (here.turning_points) {
+      turns = TurningPoints(tree, assayer, cancelled_, words_);
+    }
     WalkTree(tree, [&](const TreeStep& step) {
       Entry entry;
       entry.game = games_;
@@ -121,7 +123,7 @@ void Lesson::FindOtherPlaces() {
       first_of.emplace(step.after.hash(), at);
       const auto place = places_.find(at);
       if (place != places_.end()) {
-        place->second = PlaceText(game, item->tree, step.index);
+        place->second = PlaceText(game, item->tree, step.index, words_);
       }
       ++next;
     });
@@ -142,10 +144,10 @@ void Lesson::FindOtherPlaces() {
       std::vector<std::string>& others = others_[found->second];
       if (others.size() > kMostOtherPlaces) return;
       if (others.size() == kMostOtherPlaces) {
-        others.emplace_back("further places");
+        others.push_back(words_.Text(Say("place.further")));
         return;
       }
-      others.push_back(PlaceText(game, item->tree, step.index) + ": " +
+      others.push_back(PlaceText(game, item->tree, step.index, words_) + ": " +
                        OrderText(item->tree, step.index));
     });
     ++game;
@@ -197,26 +199,25 @@ KeyPosition LessonReader::Make(const LessonGame& game,
     key.explained_at = lesson_.places_.at(entry.first);
     return key;
   }
-  std::vector<std::string> because;
+  std::vector<Message> because;
   if ((entry.reasons & kCommented) != 0) {
-    because.emplace_back("the author commented here");
+    because.push_back(Say("because.commented"));
   }
   if ((entry.reasons & kAssessed) != 0) {
-    because.push_back("the author assessed the position ($" +
-                      std::to_string(AssessmentOf(tree.nodes[entry.node])) +
-                      ")");
+    because.push_back(
+        Say("because.assessed", AssessmentOf(tree.nodes[entry.node])));
   }
   if ((entry.reasons & kLineEnds) != 0) {
-    because.emplace_back("the line ends here");
+    because.push_back(Say("because.line_ends"));
   }
   if ((entry.reasons & kTurns) != 0) {
-    because.push_back(lesson_.turns_.at(entry.first));
+    because.push_back(Moves(lesson_.turns_.at(entry.first)));
   }
   if ((entry.reasons & kEveryPlies) != 0) {
-    because.push_back("one position was asked for every " +
-                      std::to_string(lesson_.every_) + " plies");
+    because.push_back(
+        Say("because.every_plies", static_cast<int>(lesson_.every_)));
   }
-  key.because = Join(because);
+  key.because = lesson_.words_.Text(And(std::move(because)));
   const auto others = lesson_.others_.find(entry.first);
   if (others != lesson_.others_.end()) key.also_reached = others->second;
   return key;

@@ -22,6 +22,7 @@
 #include <vector>
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/catalogue.h"
 #include "assay/notation/pgn_reader.h"
 
 namespace assay {
@@ -70,9 +71,11 @@ class Lesson {
   // The text without our own comments is kept. Where the selection has nothing
   // set: comments, assessments and ends of lines, and turning points in games
   // that have neither of the first two. Where `cancelled` turns true, the
-  // choice ends soon, and the lesson is of no use.
+  // choice ends soon, and the lesson is of no use. Reasons and places are told
+  // in the given words.
   Lesson(std::string_view pgn, const LessonSelection& selection,
-         const Assayer& assayer, const std::atomic<bool>* cancelled = nullptr);
+         const Assayer& assayer, const std::atomic<bool>* cancelled = nullptr,
+         const Catalogue& words = Catalogue::English());
 
   const std::string& text() const { return text_; }
   // Key positions to explain.
@@ -102,6 +105,7 @@ class Lesson {
   std::uint32_t games_ = 0;
   std::uint32_t every_ = 0;
   const std::atomic<bool>* cancelled_;
+  const Catalogue& words_;
 };
 
 // Reads a lesson's games with their key positions; for one thread.

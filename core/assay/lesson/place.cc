@@ -33,20 +33,30 @@ std::vector<std::string> PathTo(const GameTree& tree, NodeIndex node) {
   return path;
 }
 
-std::string AfterText(const GameTree& tree, NodeIndex node) {
+namespace {
+
+Message AfterSaid(const GameTree& tree, NodeIndex node) {
   const std::vector<Move> moves = tree.MovesTo(node);
-  if (moves.empty()) return "at the start";
+  if (moves.empty()) return Say("place.start");
   Position before = tree.start;
   for (std::size_t i = 0; i + 1 < moves.size(); ++i) {
     before = before.AfterStep(moves[i]);
   }
-  return "after " + NumberedMove(before, moves.back()) +
-         (InVariation(tree, node) ? ", in a variation" : "");
+  return Say("place.after", NumberedMove(before, moves.back()),
+             InVariation(tree, node));
 }
 
-std::string PlaceText(std::uint32_t game, const GameTree& tree,
-                      NodeIndex node) {
-  return "game " + std::to_string(game + 1) + ", " + AfterText(tree, node);
+}  // namespace
+
+std::string AfterText(const GameTree& tree, NodeIndex node,
+                      const Catalogue& words) {
+  return words.Text(AfterSaid(tree, node));
+}
+
+std::string PlaceText(std::uint32_t game, const GameTree& tree, NodeIndex node,
+                      const Catalogue& words) {
+  return words.Text(
+      Say("place.game", static_cast<int>(game) + 1, AfterSaid(tree, node)));
 }
 
 std::string OrderText(const GameTree& tree, NodeIndex node) {

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "assay/explain/catalogue.h"
 #include "assay/notation/pgn_tree.h"
 
 namespace assay {
@@ -14,10 +15,12 @@ namespace assay {
 std::vector<std::string> PathTo(const GameTree& tree, NodeIndex node);
 
 // "after 14... Re8", "at the start"; "after 14... Rd8, in a variation".
-std::string AfterText(const GameTree& tree, NodeIndex node);
+std::string AfterText(const GameTree& tree, NodeIndex node,
+                      const Catalogue& words = Catalogue::English());
 
 // "game 2, after 14... Re8". Games count from 0 here, for readers from 1.
-std::string PlaceText(std::uint32_t game, const GameTree& tree, NodeIndex node);
+std::string PlaceText(std::uint32_t game, const GameTree& tree, NodeIndex node,
+                      const Catalogue& words = Catalogue::English());
 
 // The moves to the node from the start, or the last few of them after "...":
 // "1. c4 e6 2. d4 d5".

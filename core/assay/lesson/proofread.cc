@@ -12,7 +12,6 @@
 #include "assay/lesson/lesson_comment.h"
 #include "assay/lesson/own_comments.h"
 #include "assay/lesson/place.h"
-#include "assay/notation/nag.h"
 #include "assay/notation/pgn_writer.h"
 #include "assay/notation/san.h"
 #include "assay/rules/draw.h"
@@ -67,18 +66,22 @@ bool IsOver(const Position& position) {
   return !HasLegalMove(position) || IsInsufficientMaterial(position);
 }
 
-std::string ScoreWords(const Proof& proof) {
-  if (proof.mate_in == 0) {
-    return PawnsText(proof.score_cp) + " for White";
-  }
-  return std::string(Name(proof.mate_in > 0 ? Side::kWhite : Side::kBlack)) +
-         " mates in " + std::to_string(std::abs(proof.mate_in));
+// "+0.42 for White", "White mates in 3".
+Message ScoreClause(const Proof& proof) {
+  if (proof.mate_in == 0) return Say("text.score", PawnsText(proof.score_cp));
+  return Say("finding.mates", proof.mate_in > 0 ? Side::kWhite : Side::kBlack,
+             std::abs(proof.mate_in));
 }
 
 std::string ShownLine(const Position& position, const Proof& proof) {
   std::vector<Move> line = proof.line;
   if (line.size() > kMostShownPlies) line.resize(kMostShownPlies);
   return LineText(position, line);
+}
+
+// What an assessment means.
+std::string MeaningOf(int nag, const Catalogue& words) {
+  return std::string(words.Find("nag." + std::to_string(nag)));
 }
 
 // Checks of one node.
@@ -91,6 +94,7 @@ class Checker {
         index_(node),
         game_(game),
         settings_(settings),
+        words_(settings.words),
         after_(tree_.PositionAfter(node)),
         before_(node_.starts_line ? after_
                                   : tree_.PositionAfter(node_.parent)) {}
@@ -130,10 +134,10 @@ class Checker {
       finding.author_says = NagText(nag);
       finding.position = after_;
       if (proof.line.empty()) {
-        finding.found = "The game is over here.";
+        finding.found = Told(Say("finding.over"));
       } else {
-        finding.found = "Played out, it is " + ScoreWords(proof) + ": " +
-                        ShownLine(after_, proof) + ".";
+        finding.found = Told(Say("finding.played_out", ScoreClause(proof),
+                                 ShownLine(after_, proof)));
         finding.proof = std::move(proof);
       }
       checked_.findings.push_back(std::move(finding));
@@ -157,11 +161,11 @@ class Checker {
       last_ = std::move(proof);
     }
     Finding finding = Make("hanging_end");
-    finding.author_says = "The line ends " + AfterText(tree_, index_) + ".";
+    finding.author_says =
+        Told(Say("finding.line_ends", AfterText(tree_, index_, words_)));
     finding.position = after_;
-    finding.found = std::string(Name(mover)) + " is to move and " +
-                    (last_.mate_in != 0 ? "mates: " : "wins material: ") +
-                    ShownLine(after_, last_) + ".";
+    finding.found = Told(Say("finding.falls", mover, last_.mate_in != 0,
+                             ShownLine(after_, last_)));
     finding.proof = last_;
     checked_.findings.push_back(std::move(finding));
     return true;
@@ -181,14 +185,11 @@ class Checker {
     }
     Finding finding = Make("good_move");
     finding.author_says =
-        NumberedMove(before_, node_.move) + " is marked " +
-        (HasNag(node_, {3}) ? "very good ($3)" : "good ($1)") + ".";
-    finding.position = before_;
-    finding.found =
-        "It loses to the best reply: " + ShownLine(before_, played) + " (" +
-        ScoreWords(played) + "); better was " +
-        NumberedMove(before_, best.line.front()) + " (" + ScoreWords(best) +
-        ").";
+        Told(Say("finding.marked", NumberedMove(before_, node_.move),
+                 HasNag(node_, {3})));
+    finding.found = Told(
+        Say("finding.loses", ShownLine(before_, played), ScoreClause(played),
+            NumberedMove(before_, best.line.front()), ScoreClause(best)));
     // Told from the place itself, which is after the move.
     finding.position = after_;
     played.line.erase(played.line.begin());
@@ -227,17 +228,15 @@ class Checker {
       }
     }
     Finding finding = Make("missing_reply");
-    std::vector<std::string> sans;
-    sans.reserve(given.size());
-    for (const Move move : given) sans.push_back(NumberedMove(before_, move));
-    finding.author_says = sans.front();
-    for (std::size_t i = 1; i < sans.size(); ++i) {
-      finding.author_says += (i + 1 == sans.size() ? " or " : ", ") + sans[i];
+    std::vector<Message> moves;
+    moves.reserve(given.size());
+    for (const Move move : given) {
+      moves.push_back(Moves(NumberedMove(before_, move)));
     }
+    finding.author_says = words_.Text(List("list.or", std::move(moves)));
     finding.position = before_;
-    finding.found =
-        "The strongest reply is not given: " + ShownLine(before_, best) + " (" +
-        ScoreWords(best) + ").";
+    finding.found = Told(
+        Say("finding.missing", ShownLine(before_, best), ScoreClause(best)));
     finding.proof = best;
     checked_.findings.push_back(std::move(finding));
   }
@@ -246,11 +245,19 @@ class Checker {
     ExplainOptions options;
     options.proof_nodes = settings_.nodes;
     Explanation explanation = settings_.assayer.Explain(after_, options);
-    // Which number the place had in its lesson is not known any more.
+    // Which number the place had in its lesson is not known any more, nor the
+    // language that was asked for.
     std::vector<std::string> now;
-    for (std::size_t opening = 0; opening < kOpenings; ++opening) {
-      PutIntoWords(Catalogue::English(), explanation, opening);
-      now.push_back(LessonComment(explanation));
+    std::vector<std::string> elsewhere;  // how a repeated position is told
+    for (const char* language : {"en", "de"}) {
+      const Catalogue& words = *Catalogue::Of(language);
+      for (std::size_t opening = 0; opening < kOpenings; ++opening) {
+        PutIntoWords(words, explanation, opening);
+        now.push_back(LessonComment(explanation));
+      }
+      elsewhere.push_back(
+          words.Text(Sentence(Say("lesson.same", std::string()))));
+      elsewhere.back().pop_back();  // the full stop
     }
     const auto holds = [&now](const std::string& sentence) {
       return std::any_of(now.begin(), now.end(), [&](const std::string& text) {
@@ -260,16 +267,17 @@ class Checker {
     };
     for (const PgnComment& comment : node_.comments) {
       const std::string words = OurWords(comment.text);
-      if (words.empty() || words.rfind("The same position as in ", 0) == 0) {
-        continue;
-      }
+      const bool same = std::any_of(
+          elsewhere.begin(), elsewhere.end(),
+          [&](const std::string& start) { return words.rfind(start, 0) == 0; });
+      if (words.empty() || same) continue;
       for (const std::string& sentence : Sentences(words)) {
         if (holds(sentence)) continue;
         Finding finding = Make("own_comment");
         finding.author_says = sentence;
         finding.position = after_;
-        finding.found =
-            "This no longer holds here. " + explanation.verdict.text;
+        finding.found = Told(Say("finding.no_longer")) + " " +
+                        words_.Text(explanation.verdict.said);
         finding.proof = explanation.proof;
         checked_.findings.push_back(std::move(finding));
       }
@@ -291,7 +299,7 @@ class Checker {
     Finding finding;
     finding.game = game_;
     finding.path = PathTo(tree_, index_);
-    finding.place = PlaceText(game_, tree_, index_);
+    finding.place = PlaceText(game_, tree_, index_, words_);
     finding.kind = kind;
     return finding;
   }
@@ -305,8 +313,12 @@ class Checker {
     return place;
   }
 
-  static std::string NagText(int nag) {
-    return "$" + std::to_string(nag) + ": " + std::string(NagMeaning(nag));
+  std::string Told(Message clause) const {
+    return words_.Text(Sentence(std::move(clause)));
+  }
+
+  std::string NagText(int nag) const {
+    return "$" + std::to_string(nag) + ": " + MeaningOf(nag, words_);
   }
 
   static Centipawns StepScore(const Verdict& verdict) {
@@ -382,6 +394,7 @@ class Checker {
   const NodeIndex index_;
   const std::uint32_t game_;
   const ProofreadSettings& settings_;
+  const Catalogue& words_;
   const Position after_;
   const Position before_;
   Proof last_;
@@ -483,13 +496,13 @@ Checked Proofread(const ProofreadTask& task, std::uint32_t game,
   return checker.Take();
 }
 
-void ClashFinder::Add(Checked& checked) {
+void ClashFinder::Add(Checked& checked, const Catalogue& words) {
   if (!checked.assessed.has_value()) return;
   AssessedPlace& place = *checked.assessed;
   const Known known{place.nag, place.proved_cp, place.finding.place};
-  const auto says = [](const Known& other) {
+  const auto says = [&words](const Known& other) {
     return "$" + std::to_string(other.nag) + " (" +
-           std::string(NagMeaning(other.nag)) + ")";
+           MeaningOf(other.nag, words) + ")";
   };
   const auto same = positions_.emplace(place.hash, known);
   if (!same.second) {
@@ -497,8 +510,8 @@ void ClashFinder::Add(Checked& checked) {
     if (AssessmentStep(other.nag) == AssessmentStep(place.nag)) return;
     place.finding.kind = "transposition";
     place.finding.author_says = says(known);
-    place.finding.found = "The same position, in " + other.place +
-                          ", is given " + says(other) + ".";
+    place.finding.found = words.Text(
+        Sentence(Say("finding.same_position", other.place, says(other))));
     checked.findings.push_back(place.finding);
     return;
   }
@@ -513,11 +526,9 @@ void ClashFinder::Add(Checked& checked) {
     }
     place.finding.kind = "structure";
     place.finding.author_says = says(known);
-    place.finding.found = "A position with the same pawns and pieces, in " +
-                          other.place + ", is given " + says(other) +
-                          "; played out, they come to nearly the same (" +
-                          PawnsText(place.proved_cp) + " and " +
-                          PawnsText(other.proved_cp) + ").";
+    place.finding.found = words.Text(
+        Sentence(Say("finding.same_structure", other.place, says(other),
+                     PawnsText(place.proved_cp), PawnsText(other.proved_cp))));
     checked.findings.push_back(place.finding);
     break;
   }

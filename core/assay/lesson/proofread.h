@@ -28,6 +28,7 @@
 #include <vector>
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/catalogue.h"
 #include "assay/notation/pgn_reader.h"
 
 namespace assay {
@@ -53,6 +54,8 @@ struct ProofreadSettings {
   // Without search, only the text itself is checked, and one position with two
   // verdicts.
   bool search = true;
+  // What is found is told in these.
+  const Catalogue& words = Catalogue::English();
 };
 inline constexpr std::uint64_t kSecondLook = 4;
 
@@ -92,7 +95,7 @@ Checked Proofread(const ProofreadTask& task, std::uint32_t game,
 class ClashFinder {
  public:
   // Adds what clashes with an earlier place to the findings.
-  void Add(Checked& checked);
+  void Add(Checked& checked, const Catalogue& words = Catalogue::English());
 
  private:
   struct Known {

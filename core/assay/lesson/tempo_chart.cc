@@ -8,12 +8,14 @@
 namespace assay {
 namespace {
 
-std::string Row(const ToldPlan& plan, std::size_t columns) {
+std::string Row(const ToldPlan& plan, std::size_t columns,
+                const Catalogue& words) {
   const Side side = plan.plan.side;
   std::string text = std::string("<tr class=\"") +
                      (side == Side::kWhite ? "white " : "black ") +
                      Name(plan.plan.standing) + "\"><th scope=\"row\">" +
-                     Name(side) + ": " + Escaped(plan.title) + "</th>";
+                     Escaped(words.Text(Say("entry", side, plan.title_said))) +
+                     "</th>";
   for (std::size_t i = 0; i < columns; ++i) {
     if (i < plan.steps.size()) {
       const bool last = i + 1 == plan.steps.size();
@@ -24,47 +26,54 @@ std::string Row(const ToldPlan& plan, std::size_t columns) {
       text += "<td></td>";
     }
   }
-  return text + "<td class=\"standing\">" + Escaped(StandingText(plan)) +
+  return text + "<td class=\"standing\">" + Escaped(StandingText(plan, words)) +
          "</td></tr>\n";
 }
 
 }  // namespace
 
-std::string StandingText(const ToldPlan& plan) {
+std::string StandingText(const ToldPlan& plan, const Catalogue& words) {
   const std::string answer =
       plan.counter.empty()
           ? ""
           : NamedMove(Other(plan.plan.side), plan.counter.front().san);
   switch (plan.plan.standing) {
     case Standing::kInTime:
-      return answer.empty() ? "in time" : "in time; best answer " + answer;
+      return words.Text(Say("race.in_time", answer));
     case Standing::kSlow:
-      return "too slow";
+      return words.Text(Say("race.too_slow"));
     case Standing::kStopped:
-      return answer.empty() ? "stopped" : "stopped by " + answer;
+      return words.Text(Say("race.stopped", answer));
     case Standing::kNeeds:
       break;
   }
-  return plan.needs.empty() ? "needs something first" : "needs " + plan.needs;
+  return words.Text(Say("race.needs", plan.needs_said));
 }
 
-std::string TempoChart(const Explanation& explanation) {
+std::string TempoChart(const Explanation& explanation, const Catalogue& words) {
   if (explanation.plans.empty()) return "";
   // The same axis for short plans as for long ones, as far as it goes.
   std::size_t columns = 4;
   for (const ToldPlan& plan : explanation.plans) {
     columns = std::max(columns, plan.steps.size());
   }
+  const auto label = [&words](std::string_view id) {
+    return Escaped(words.Text(Say(id)));
+  };
   std::string text =
       "<div class=\"scroll\" role=\"group\" tabindex=\"0\" "
-      "aria-label=\"Plans by number of own moves\">\n"
-      "<table class=\"race\">\n<thead><tr><th scope=\"col\">Own moves</th>";
+      "aria-label=\"" +
+      label("race.caption") +
+      "\">\n<table class=\"race\">\n<thead><tr><th scope=\"col\">" +
+      label("race.own_moves") + "</th>";
   for (std::size_t i = 0; i < columns; ++i) {
     text +=
         "<th scope=\"col\" class=\"tempo\">" + std::to_string(i + 1) + "</th>";
   }
-  text += "<th scope=\"col\">How it stands</th></tr></thead>\n<tbody>\n";
-  for (const ToldPlan& plan : explanation.plans) text += Row(plan, columns);
+  text += "<th scope=\"col\">" + label("race.standing") +
+          "</th></tr></thead>\n<tbody>\n";
+  for (const ToldPlan& plan : explanation.plans)
+    text += Row(plan, columns, words);
   return text + "</tbody></table></div>\n";
 }
 

@@ -4,15 +4,18 @@
 
 #include <string>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/explanation.h"
 
 namespace assay {
 
 // Empty where neither side has a plan.
-std::string TempoChart(const Explanation& explanation);
+std::string TempoChart(const Explanation& explanation,
+                       const Catalogue& words = Catalogue::English());
 
 // "in time", "too slow", "stopped by ...Nxe5", "needs f3 first".
-std::string StandingText(const ToldPlan& plan);
+std::string StandingText(const ToldPlan& plan,
+                         const Catalogue& words = Catalogue::English());
 
 }  // namespace assay
 

@@ -6,10 +6,10 @@
 #include <array>
 #include <cstdlib>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "assay/explain/verdict.h"
-#include "assay/facts/structures.h"
 
 namespace assay {
 namespace {
@@ -23,7 +23,7 @@ constexpr int kFirstPly = 10;
 struct State {
   Centipawns score_cp = 0;
   Centre centre = Centre::kUnresolved;
-  PawnStructure structure = PawnStructure::kNone;
+  Message structure;
   std::array<std::optional<ToldPlan>, 2> best;
 };
 
@@ -31,9 +31,7 @@ State StateOf(const Explanation& explanation) {
   State state;
   state.score_cp = explanation.score_cp;
   state.centre = explanation.structure.centre;
-  const Facts facts(explanation.position);
-  const StructureList found = FindStructures(facts);
-  if (!found.empty()) state.structure = found[0].structure;
+  state.structure = explanation.structure.name_said;
   for (const ToldPlan& plan : explanation.plans) {
     auto& best = state.best[Index(plan.plan.side)];
     if (!best.has_value()) best = plan;
@@ -51,18 +49,17 @@ bool AtRest(const Position& before, const Explanation& explanation, Move move) {
 }
 
 // What the score says, as a step: "equal", "slightly better for White".
-std::string StepText(Centipawns score_cp) {
-  constexpr const char* kSteps[] = {"equal", "slightly better",
-                                    "clearly better", "decisively better",
-                                    "crushing"};
+Message StepClause(Centipawns score_cp) {
+  constexpr std::string_view kSteps[] = {"step.equal", "step.slight",
+                                         "step.clear", "step.decisive",
+                                         "step.crushing"};
   const int step = VerdictStep(score_cp);
-  if (step == 0) return "equal";
-  return std::string(kSteps[std::abs(step)]) + " for " +
-         Name(step > 0 ? Side::kWhite : Side::kBlack);
+  if (step == 0) return Say("step.equal");
+  return Say(kSteps[std::abs(step)], step > 0 ? Side::kWhite : Side::kBlack);
 }
 
 // A plan of the one state that the other has in another standing.
-std::string PlanTurn(const State& was, const State& is) {
+Message PlanTurn(const State& was, const State& is) {
   for (const Side side : kSides) {
     const auto& old_plan = was.best[Index(side)];
     const auto& new_plan = is.best[Index(side)];
@@ -72,31 +69,29 @@ std::string PlanTurn(const State& was, const State& is) {
         old_plan->plan.standing == new_plan->plan.standing) {
       continue;
     }
-    const std::string whose =
-        std::string(Name(side)) + "'s plan, " + new_plan->title;
     if (new_plan->plan.standing == Standing::kInTime) {
-      return whose + ", is in time now";
+      return Say("turn.in_time", side, new_plan->title_said);
     }
     if (old_plan->plan.standing == Standing::kInTime) {
-      return whose + ", is no longer in time";
+      return Say("turn.too_late", side, new_plan->title_said);
     }
   }
-  return "";
+  return {};
 }
 
-std::string TurnText(const State& was, const State& is) {
+Message TurnClause(const State& was, const State& is) {
+  constexpr std::string_view kCentres[] = {
+      "",           "turn.open",  "turn.closed",
+      "turn.fixed", "turn.tense", "turn.mobile"};
   if (was.centre != is.centre && is.centre != Centre::kUnresolved) {
-    return std::string("the centre becomes ") +
-           (is.centre == Centre::kTension ? "tense: pawns can take each other"
-                                          : Name(is.centre));
+    return Say(kCentres[static_cast<std::size_t>(is.centre)]);
   }
-  if (was.structure != is.structure && is.structure != PawnStructure::kNone) {
-    return std::string("the structure becomes another: ") + Name(is.structure);
+  if (was.structure != is.structure && !is.structure.empty()) {
+    return Say("turn.structure", is.structure);
   }
   if (VerdictStep(was.score_cp) != VerdictStep(is.score_cp) &&
       std::abs(was.score_cp - is.score_cp) >= kLeastShift) {
-    return "the count turns from " + StepText(was.score_cp) + " to " +
-           StepText(is.score_cp);
+    return Say("turn.count", StepClause(was.score_cp), StepClause(is.score_cp));
   }
   return PlanTurn(was, is);
 }
@@ -105,7 +100,7 @@ std::string TurnText(const State& was, const State& is) {
 
 std::map<NodeIndex, std::string> TurningPoints(
     const GameTree& tree, const Assayer& assayer,
-    const std::atomic<bool>* cancelled) {
+    const std::atomic<bool>* cancelled, const Catalogue& words) {
   std::map<NodeIndex, std::string> turns;
   ExplainOptions options;
   options.static_only = true;
@@ -122,7 +117,8 @@ std::map<NodeIndex, std::string> TurningPoints(
     const Explanation explanation = assayer.Explain(at, options);
     if (!AtRest(before, explanation, move)) continue;
     State is = StateOf(explanation);
-    const std::string text = was.has_value() ? TurnText(*was, is) : "";
+    const std::string text =
+        was.has_value() ? words.Text(TurnClause(*was, is)) : "";
     if (!text.empty()) turns.emplace(node, text);
     if (!was.has_value() || !text.empty()) {
       was = std::move(is);

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/catalogue.h"
 #include "assay/notation/pgn_tree.h"
 
 namespace assay {
@@ -18,7 +19,8 @@ namespace assay {
 // early where `cancelled` turns true; it may be null.
 std::map<NodeIndex, std::string> TurningPoints(
     const GameTree& tree, const Assayer& assayer,
-    const std::atomic<bool>* cancelled);
+    const std::atomic<bool>* cancelled,
+    const Catalogue& words = Catalogue::English());
 
 }  // namespace assay
 

@@ -7,7 +7,6 @@
 #include <cstdio>
 #include <vector>
 
-#include "assay/explain/catalogue.h"
 #include "assay/explain/text.h"
 #include "assay/lesson/markup.h"
 
@@ -19,16 +18,16 @@ struct Step {
   Centipawns value_cp = 0;
 };
 
-std::vector<Step> StepsOf(const Explanation& explanation) {
+std::vector<Step> StepsOf(const Explanation& explanation,
+                          const Catalogue& words) {
   std::vector<Step> steps;
   Centipawns rest = explanation.score_cp;
   for (const Reason& reason : explanation.reasons) {
-    steps.push_back(
-        {std::string(Name(reason.favours())) + ": " + English(reason.phrase),
-         reason.value_cp});
+    steps.push_back({words.Text(Say("entry", reason.favours(), reason.phrase)),
+                     reason.value_cp});
     rest -= reason.value_cp;
   }
-  if (rest != 0) steps.push_back({"All that is lighter, together", rest});
+  if (rest != 0) steps.push_back({words.Text(Say("waterfall.rest")), rest});
   return steps;
 }
 
@@ -64,8 +63,8 @@ std::string Row(const std::string& words, const std::string& figure,
 
 }  // namespace
 
-std::string Waterfall(const Explanation& explanation) {
-  const std::vector<Step> steps = StepsOf(explanation);
+std::string Waterfall(const Explanation& explanation, const Catalogue& words) {
+  const std::vector<Step> steps = StepsOf(explanation, words);
   Axis axis;
   int total = 0;
   for (const Step& step : steps) {
@@ -91,7 +90,7 @@ std::string Waterfall(const Explanation& explanation) {
     at += step.value_cp;
   }
   const double end = axis.At(at);
-  text += Row("The score, White's view", PawnsText(at),
+  text += Row(words.Text(Say("waterfall.score")), PawnsText(at),
               Line(axis.At(0), "zero") + "<path class=\"end\" d=\"M" +
                   Number(end) + " 2l6 10-6 10-6-10z\"/>");
   return text + "</ol>\n";

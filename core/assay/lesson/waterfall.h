@@ -4,13 +4,15 @@
 
 #include <string>
 
+#include "assay/explain/catalogue.h"
 #include "assay/explain/explanation.h"
 
 namespace assay {
 
 // A list whose last step ends at the score, exactly: reasons heaviest first,
 // then all that is lighter in one step.
-std::string Waterfall(const Explanation& explanation);
+std::string Waterfall(const Explanation& explanation,
+                      const Catalogue& words = Catalogue::English());
 
 }  // namespace assay
 
