@@ -385,9 +385,9 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --language TAG        explain, move, compare, whatif, lesson, proofread: the
                         texts' language, en or de; moves keep their English
                         letters
-  --audience WHO        explain, move, compare, whatif: newcomer (what each trade word means, no
-                        values), club, the default, or expert (few words,
-                        values, the line searched)
+  --audience WHO        explain, move, compare, whatif: newcomer (what each
+                        trade word means, no values), club, the default, or
+                        expert (few words, values, the line searched)
   --wording             the same four, JSON: beside each text what it says apart
                         from any language, for programs that translate
   --proof-nodes N       search N nodes behind what is said; 0, the default, is

@@ -27,21 +27,6 @@ TEST(Join, PutsAndBeforeTheLast) {
   EXPECT_EQ(Join({"a", "b", "c"}), "a, b and c");
 }
 
-TEST(SquaresText, NamesTheLowestFirst) {
-  EXPECT_EQ(SquaresText(0), "");
-  EXPECT_EQ(SquaresText(Bit(kE4)), "e4");
-  EXPECT_EQ(SquaresText(Bit(kC4) | Bit(kC3)), "c3 and c4");
-  EXPECT_EQ(SquaresText(Bit(kH8) | Bit(kA1) | Bit(kB1)), "a1, b1 and h8");
-}
-
-TEST(FilesText, NamesEachFileOnce) {
-  EXPECT_EQ(FilesText(Bit(kC4)), "c-file");
-  EXPECT_EQ(FilesText(FileMask(0)), "a-file");
-  EXPECT_EQ(FilesText(Bit(kF2) | Bit(kG7) | Bit(kG8)), "f- and g-files");
-  EXPECT_EQ(FilesText(FileMask(5) | FileMask(6) | FileMask(7)),
-            "f-, g- and h-files");
-}
-
 TEST(NumberText, HasWordsUpToTen) {
   EXPECT_EQ(NumberText(0), "no");
   EXPECT_EQ(NumberText(1), "one");

@@ -1,6 +1,5 @@
 #include "assay/explain/line_text.h"
 
-#include "assay/explain/words.h"
 #include "assay/notation/san.h"
 
 namespace assay {
@@ -24,23 +23,6 @@ std::string LineText(const Position& position, const std::vector<Move>& line) {
     at = at.AfterStep(move);
   }
   return text;
-}
-
-std::string UnitText(const Position& position, Square square) {
-  return "the " + std::string(Name(position.At(square).kind())) + " on " +
-         ToString(square);
-}
-
-std::string UnitsText(const Position& position, Bitboard squares) {
-  std::vector<std::string> units;
-  const Bitboard kings = squares & position.Pieces(PieceKind::kKing);
-  for (const Square square : Each(squares & ~kings)) {
-    units.push_back(UnitText(position, square));
-  }
-  for (const Square square : Each(kings)) {
-    units.push_back(UnitText(position, square));
-  }
-  return Join(units);
 }
 
 Message UnitOn(const Position& position, Square square) {

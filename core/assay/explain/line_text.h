@@ -16,16 +16,9 @@ std::string NumberedMove(const Position& before, Move move);
 // "23. Rxd5 exd5 24. Qxd5".
 std::string LineText(const Position& position, const std::vector<Move>& line);
 
-// "the knight on d5": what stands on the square.
-std::string UnitText(const Position& position, Square square);
-
-// The same as messages (of several, the king last).
+// "the knight on d5": what stands on the square; of several, the king last.
 Message UnitOn(const Position& position, Square square);
 Message UnitsOn(const Position& position, Bitboard squares);
-
-// "the knight on d5 and the king on e8": what stands on the squares, the king
-// last.
-std::string UnitsText(const Position& position, Bitboard squares);
 
 // The first moves of the line, at least so many where it has them, up to where
 // nothing is left half done: no capture follows, and no check is unanswered.

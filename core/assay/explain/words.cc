@@ -13,22 +13,6 @@ std::string Join(const std::vector<std::string>& items) {
   return text;
 }
 
-std::string SquaresText(Bitboard squares) {
-  std::vector<std::string> names;
-  for (const Square square : Each(squares)) names.push_back(ToString(square));
-  return Join(names);
-}
-
-std::string FilesText(Bitboard files) {
-  std::vector<std::string> letters;
-  for (const Square first : Each(FileBits(FillFiles(files)))) {
-    letters.push_back(std::string(1, static_cast<char>('a' + FileOf(first))) +
-                      "-");
-  }
-  const std::string noun = letters.size() == 1 ? "file" : "files";
-  return Join(letters) + noun;
-}
-
 std::string NumberText(int number) {
   constexpr const char* kWords[] = {"no",    "one",  "two", "three",
                                     "four",  "five", "six", "seven",
@@ -40,10 +24,6 @@ std::string NumberText(int number) {
 std::string CountText(int count, PieceKind kind) {
   const std::string name = Name(kind);
   return count == 1 ? "a " + name : NumberText(count) + " " + name + "s";
-}
-
-std::string MovesText(int count) {
-  return NumberText(count) + (count == 1 ? " move" : " moves");
 }
 
 std::string NamedMove(Side side, const std::string& san) {

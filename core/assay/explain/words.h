@@ -14,20 +14,11 @@ namespace assay {
 // "a", "a and b", "a, b and c".
 std::string Join(const std::vector<std::string>& items);
 
-// "c3 and c4": the squares, lowest-numbered first.
-std::string SquaresText(Bitboard squares);
-
-// "c-file"; "f- and g-files" for several.
-std::string FilesText(Bitboard files);
-
 // "two" to "ten", digits beyond; "a" or "an" never.
 std::string NumberText(int number);
 
 // "a pawn", "two knights".
 std::string CountText(int count, PieceKind kind);
-
-// "one move", "three moves".
-std::string MovesText(int count);
 
 // A move apart from a line: "c4" for White, "...c4" for Black.
 std::string NamedMove(Side side, const std::string& san);

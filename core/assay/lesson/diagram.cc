@@ -5,7 +5,6 @@
 
 #include <cstdio>
 
-#include "assay/explain/words.h"
 #include "assay/lesson/markup.h"
 
 namespace assay {
