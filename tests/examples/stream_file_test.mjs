@@ -51,7 +51,8 @@ test('a file with one bad line', async () => {
   expected = lines('whole');
   assert.equal(expected.length, fens.length);
   for (const [i, line] of expected.entries()) {
-    assert.match(line, i === 11 ? /^error: / : /^-?\d+\t\w/, `line ${i}`);
+    assert.match(line, i === 11 ? /^11\terror: / : /^\d+\t-?\d+\t\w/, `line ${i}`);
+    assert.equal(line.split('\t')[0], String(i));
   }
   await server.stop();
 });
