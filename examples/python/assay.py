@@ -84,12 +84,16 @@ class Explainer:
               ctypes.byref(score))
         return score.value
 
-    def explain(self, fen, static_only=False, all_claims=False, proof_nodes=0,
-                language="en"):
-        """The Explanation of assay/v1/explanation.proto, as JSON has it."""
+    def explain_json(self, fen, static_only=False, all_claims=False,
+                     proof_nodes=0, language="en"):
+        """The Explanation of assay/v1/explanation.proto, as one line."""
         options = _Options(ctypes.sizeof(_Options), static_only, all_claims,
                            proof_nodes, _bytes(language))
         text = ctypes.c_void_p()
         _call(_LIBRARY.assay_explain_json, self._pointer, _bytes(fen),
               ctypes.byref(options), ctypes.byref(text))
-        return json.loads(_taken(text))
+        return _taken(text)
+
+    def explain(self, fen, **options):
+        """The same as a dictionary."""
+        return json.loads(self.explain_json(fen, **options))
