@@ -13,12 +13,12 @@ import os
 import pathlib
 import shutil
 import signal
-import statistics
 import sys
 import tempfile
 import time
 
 import corpus
+import rates  # found on the path of corpus
 
 COURSE = pathlib.Path(__file__).resolve().parents[1] / "lesson"
 COPIES = 40
@@ -92,7 +92,7 @@ def rehearse(build, cuts, folder):
 
 
 def measure(build, cuts, folder):
-    rates = {workers: [] for workers in WORKERS}
+    seen = {workers: [] for workers in WORKERS}
     for turn in range(ROUNDS):
         for workers in WORKERS:
             results = folder / "results"
@@ -104,15 +104,10 @@ def measure(build, cuts, folder):
                     client.run(__import__, "shards")  # before the clock starts
                     begin = time.monotonic()
                     count = corpus.explain_on(client, cuts, results, True)
-                    rates[workers].append(count / (time.monotonic() - begin))
+                    seen[workers].append(count / (time.monotonic() - begin))
             shutil.rmtree(results)
-    for workers, seen in rates.items():
-        shares = [rate / one for rate, one in zip(seen, rates[1])]
-        print(f"{workers} worker{'s' if workers > 1 else ''}: "
-              f"{statistics.median(seen):.0f} positions/s "
-              f"[{min(seen):.0f}..{max(seen):.0f}], "
-              f"{statistics.median(shares):.2f} of one "
-              f"[{min(shares):.2f}..{max(shares):.2f}]")
+    rates.tell({f"{workers} worker{'s' if workers > 1 else ''}": rate
+                for workers, rate in seen.items()}, "1 worker", "one")
     return 0
 
 

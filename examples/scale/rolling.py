@@ -14,7 +14,6 @@ import collections
 import os
 import pathlib
 import random
-import statistics
 import subprocess
 import sys
 import tempfile
@@ -22,6 +21,7 @@ import time
 
 import replicas
 import children  # found on the path of replicas
+import rates
 
 STREAMS = 8
 RUN = 200  # lines that a stream of the client takes
@@ -184,7 +184,7 @@ def ratio(build, count, folder):
             "three behind the proxy": proxy.address}
     source = folder / "positions"
     source.write_text("".join(f"{fen}\n" for fen in positions(count)))
-    rates = {way: [] for way in ways}
+    seen = {way: [] for way in ways}
     for turn in range(-1, ROUNDS):  # the first warms up
         for way, address in ways.items():
             output = folder / "output"
@@ -193,13 +193,8 @@ def ratio(build, count, folder):
             if stream(build, address, source, output).wait() != 0:
                 return 1
             if turn >= 0:
-                rates[way].append(count / (time.monotonic() - begin))
-    for way, seen in rates.items():
-        shares = [rate / one for rate, one in zip(seen, rates["one server"])]
-        print(f"{way}: {statistics.median(seen):.0f} positions/s "
-              f"[{min(seen):.0f}..{max(seen):.0f}], "
-              f"{statistics.median(shares):.2f} of one server "
-              f"[{min(shares):.2f}..{max(shares):.2f}]")
+                seen[way].append(count / (time.monotonic() - begin))
+    rates.tell(seen, "one server", "one server")
     return 0
 
 

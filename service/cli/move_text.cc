@@ -63,9 +63,7 @@ class Frame {
 
   bool values() const { return words_.audience() != Audience::kNewcomer; }
   std::string Text(const Message& said) const { return words_.Text(said); }
-  std::string Row(const std::string& id) const {
-    return std::string(words_.Find(id));
-  }
+  std::string Nag(int nag) const { return std::string(words_.Nag(nag)); }
 
   // Right-aligned, before a text.
   void Labelled(std::string_view label, const std::string& text) {
@@ -190,9 +188,9 @@ std::string ComparisonText(const Position& position,
   out.Wrapped("  ", told.decides());
   for (int i = 0; i < told.explanations_size(); ++i) {
     const v1::Explanation& one = told.explanations(i);
-    const std::string nag = std::to_string(one.verdict().nag());
+    const int nag = one.verdict().nag();
     out.Bold(frame.Text(Say("text.compared", names[static_cast<std::size_t>(i)],
-                            nag, frame.Row("nag." + nag),
+                            std::to_string(nag), frame.Nag(nag),
                             PawnsText(one.score_cp()), frame.Proved(one))));
     out.Wrapped("  ", one.summary());
     frame.Plans("label.plan", one.plans());
@@ -245,7 +243,7 @@ std::string WhatIfText(const Position& position, const v1::WhatIfResponse& told,
     if (shown) frame.Change(change);
   }
   if (!style.ledger) return out.Take();
-  out.Plain("  " + frame.Row("text.attributions"));
+  out.Plain("  " + frame.Text(Say("text.attributions")));
   for (const v1::Attribution& attribution : told.attributions()) {
     out.Plain(Padded(PawnsText(attribution.beyond_material_cp()), 7) + "  " +
               attribution.square());

@@ -82,58 +82,66 @@ class Checker {
   int checked_ = 0;
 };
 
-TEST(Wording, IsTheTextPutIntoWords) {
-  const Assayer assayer;
+// Calls check(position, options, checker) for positions of `games` games, in
+// each language.
+template <class Check>
+void CheckInEachLanguage(std::uint64_t seed, int games, const Check& check) {
   for (const char* language : {"en", "de"}) {
     Checker checker(*Catalogue::Of(language));
     ExplainOptions options;
     options.language = language;
     options.proof_nodes = 500;
-    testing_support::PlayPlausibly(5, 60, [&](const Position& position) {
-      const Explanation explanation = assayer.Explain(position, options);
-      v1::Explanation message;
-      ToProto(explanation, assayer, &message);
-      AddWordings(explanation, &message);
-      checker.Check(message);
+    testing_support::PlayPlausibly(seed, games, [&](const Position& position) {
+      check(position, options, checker);
     });
     EXPECT_GT(checker.checked(), 1000);
   }
 }
 
+TEST(Wording, IsTheTextPutIntoWords) {
+  const Assayer assayer;
+  CheckInEachLanguage(5, 60,
+                      [&](const Position& position,
+                          const ExplainOptions& options, Checker& checker) {
+                        const Explanation explanation =
+                            assayer.Explain(position, options);
+                        v1::Explanation message;
+                        ToProto(explanation, assayer, &message);
+                        AddWordings(explanation, &message);
+                        checker.Check(message);
+                      });
+}
+
 TEST(Wording, IsTheTextOfMovesComparisonsAndWhatIfs) {
   const Assayer assayer;
-  for (const char* language : {"en", "de"}) {
-    Checker checker(*Catalogue::Of(language));
-    ExplainOptions options;
-    options.language = language;
-    options.proof_nodes = 500;
-    testing_support::PlayPlausibly(6, 40, [&](const Position& position) {
-      MoveList legal;
-      LegalMoves(position, legal);
-      if (legal.size() < 2) return;
-      const std::vector<Move> moves{legal[0], legal[1]};
-      const MoveExplanation move =
-          ExplainMove(assayer, position, moves[0], options);
-      v1::MoveExplanation move_message;
-      ToProto(move, assayer, &move_message);
-      AddWordings(move, &move_message);
-      checker.Check(move_message);
-      const Comparison comparison =
-          Compare(assayer, position, moves, {}, options);
-      v1::CompareResponse comparison_message;
-      ToProto(comparison, position, {}, assayer, &comparison_message);
-      AddWordings(comparison, &comparison_message);
-      checker.Check(comparison_message);
-      const absl::StatusOr<WhatIf> what_if =
-          AskWhatIf(assayer, position, {"swap"}, options);
-      ASSERT_TRUE(what_if.ok());
-      v1::WhatIfResponse what_if_message;
-      ToProto(*what_if, assayer, &what_if_message);
-      AddWordings(*what_if, &what_if_message);
-      checker.Check(what_if_message);
-    });
-    EXPECT_GT(checker.checked(), 1000);
-  }
+  CheckInEachLanguage(6, 40,
+                      [&](const Position& position,
+                          const ExplainOptions& options, Checker& checker) {
+                        MoveList legal;
+                        LegalMoves(position, legal);
+                        if (legal.size() < 2) return;
+                        const std::vector<Move> moves{legal[0], legal[1]};
+                        const MoveExplanation move =
+                            ExplainMove(assayer, position, moves[0], options);
+                        v1::MoveExplanation move_message;
+                        ToProto(move, assayer, &move_message);
+                        AddWordings(move, &move_message);
+                        checker.Check(move_message);
+                        const Comparison comparison =
+                            Compare(assayer, position, moves, {}, options);
+                        v1::CompareResponse comparison_message;
+                        ToProto(comparison, position, {}, assayer,
+                                &comparison_message);
+                        AddWordings(comparison, &comparison_message);
+                        checker.Check(comparison_message);
+                        const absl::StatusOr<WhatIf> what_if =
+                            AskWhatIf(assayer, position, {"swap"}, options);
+                        ASSERT_TRUE(what_if.ok());
+                        v1::WhatIfResponse what_if_message;
+                        ToProto(*what_if, assayer, &what_if_message);
+                        AddWordings(*what_if, &what_if_message);
+                        checker.Check(what_if_message);
+                      });
 }
 
 TEST(Wording, OfAnotherVersionIsLeftOut) {

@@ -257,12 +257,6 @@ class Writer {
 
 constexpr std::string_view kGlossary = "glossary.";
 
-// One catalogue, made once.
-struct Made {
-  std::once_flag once;
-  const Catalogue* catalogue = nullptr;
-};
-
 // "de" of "de-AT", in lower case.
 std::string Primary(std::string_view tag) {
   std::string primary;
@@ -299,37 +293,54 @@ void Catalogue::Lay(std::string_view text) {
   }
 }
 
-const Catalogue& Catalogue::English() { return *Of("en"); }
+// A language's catalogues. Each is made when it is first asked for, since few
+// programs need more than one, and stays.
+class Catalogue::Shelf {
+ public:
+  Shelf(std::string_view club, std::string_view newcomer,
+        std::string_view expert)
+      : club_(club), overlays_{newcomer, {}, expert} {}
+
+  const Catalogue& For(Audience audience) {
+    const auto nth = static_cast<std::size_t>(audience);
+    std::call_once(once_[nth], [&] {
+      made_[nth] = new Catalogue(club_, audience, overlays_[nth]);
+    });
+    return *made_[nth];
+  }
+
+ private:
+  const std::string_view club_;
+  const std::string_view overlays_[3];  // by audience
+  std::once_flag once_[3];
+  const Catalogue* made_[3] = {};
+};
+
+const Catalogue& Catalogue::InEnglish(Audience audience) {
+  static Shelf& shelf =
+      *new Shelf(kEnglishCatalogue, kEnglishNewcomer, kEnglishExpert);
+  return shelf.For(audience);
+}
+
+const Catalogue& Catalogue::English() { return InEnglish(Audience::kClub); }
+
+const Catalogue* Catalogue::Of(std::string_view language, Audience audience) {
+  const std::string primary = Primary(language);
+  if (language.empty() || primary == "en") return &InEnglish(audience);
+  if (primary != "de") return nullptr;
+  static Shelf& shelf =
+      *new Shelf(kGermanCatalogue, kGermanNewcomer, kGermanExpert);
+  return &shelf.For(audience);
+}
 
 const Catalogue& Catalogue::OrEnglish(std::string_view language,
                                       Audience audience) {
   const Catalogue* words = Of(language, audience);
-  return words == nullptr ? *Of("en", audience) : *words;
+  return words == nullptr ? InEnglish(audience) : *words;
 }
 
-const Catalogue* Catalogue::Of(std::string_view language, Audience audience) {
-  // Each is made when it is first asked for: few programs need more than one.
-  const auto made = [audience](std::string_view club, std::string_view newcomer,
-                               std::string_view expert,
-                               std::array<Made, 3>& all) {
-    Made& one = all[static_cast<std::size_t>(audience)];
-    const std::string_view overlay = audience == Audience::kNewcomer ? newcomer
-                                     : audience == Audience::kExpert
-                                         ? expert
-                                         : std::string_view();
-    std::call_once(one.once, [&] {
-      one.catalogue = new Catalogue(club, audience, overlay);
-    });
-    return one.catalogue;
-  };
-  const std::string primary = Primary(language);
-  if (language.empty() || primary == "en") {
-    static auto& english = *new std::array<Made, 3>;
-    return made(kEnglishCatalogue, kEnglishNewcomer, kEnglishExpert, english);
-  }
-  if (primary != "de") return nullptr;
-  static auto& german = *new std::array<Made, 3>;
-  return made(kGermanCatalogue, kGermanNewcomer, kGermanExpert, german);
+std::string_view Catalogue::Nag(int nag) const {
+  return Find("nag." + std::to_string(nag));
 }
 
 std::string_view Catalogue::Find(std::string_view id) const {

@@ -70,11 +70,18 @@ class Catalogue {
     return rows_;
   }
 
+  // What an assessment of the PGN standard of 1994 means, by its number ("equal
+  // chances, quiet position"); empty for others.
+  std::string_view Nag(int nag) const;
+
   Audience audience() const { return audience_; }
   // What newcomers have explained; empty for others.
   const std::vector<TradeWord>& glossary() const { return glossary_; }
 
  private:
+  class Shelf;
+  static const Catalogue& InEnglish(Audience audience);
+
   // Rows of `overlay` stand for those of `text`.
   Catalogue(std::string_view text, Audience audience, std::string_view overlay);
 

@@ -192,7 +192,7 @@ class Reasoner {
                    ? Message()
                    : Say("reason.king_attackers", claim.count);
       case ClaimKind::kFileToKing:
-        return Say("reason.file_to_king", Files{Bit(first)});
+        return Say("reason.file_to_king", Files{squares.set});
       case ClaimKind::kDiagonalOpen:
         return Say("reason.diagonal_open");
       case ClaimKind::kMajority:

@@ -33,7 +33,7 @@ class Labels {
 
   std::string Head(const Explanation& explanation) const {
     const std::string nag = std::to_string(explanation.verdict.nag);
-    const std::string verdict(words_.Find("nag." + nag));
+    const std::string verdict(words_.Nag(explanation.verdict.nag));
     if (words_.audience() != Audience::kNewcomer) {
       return "$" + nag + " " + verdict + "; " +
              words_.Text(ScoreOf(explanation));

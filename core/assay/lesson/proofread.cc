@@ -79,11 +79,6 @@ std::string ShownLine(const Position& position, const Proof& proof) {
   return LineText(position, line);
 }
 
-// What an assessment means.
-std::string MeaningOf(int nag, const Catalogue& words) {
-  return std::string(words.Find("nag." + std::to_string(nag)));
-}
-
 // Checks of one node.
 class Checker {
  public:
@@ -318,7 +313,7 @@ class Checker {
   }
 
   std::string NagText(int nag) const {
-    return "$" + std::to_string(nag) + ": " + MeaningOf(nag, words_);
+    return "$" + std::to_string(nag) + ": " + std::string(words_.Nag(nag));
   }
 
   static Centipawns StepScore(const Verdict& verdict) {
@@ -502,7 +497,7 @@ void ClashFinder::Add(Checked& checked, const Catalogue& words) {
   const Known known{place.nag, place.proved_cp, place.finding.place};
   const auto says = [&words](const Known& other) {
     return "$" + std::to_string(other.nag) + " (" +
-           MeaningOf(other.nag, words) + ")";
+           std::string(words.Nag(other.nag)) + ")";
   };
   const auto same = positions_.emplace(place.hash, known);
   if (!same.second) {
