@@ -71,6 +71,7 @@ BENCHMARK_CAPTURE(ScoreTheme, minor_pieces, AddMinorPieces<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, rooks, AddRooks<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, dangers, AddDangers<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, king, AddKing<ScoreSink>);
+BENCHMARK_CAPTURE(ScoreTheme, king_attack, AddKingAttack<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, space_and_time, AddSpaceAndTime<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, lone_king, AddLoneKing<ScoreSink>);
 BENCHMARK_CAPTURE(ScoreTheme, endings, AddEndings<ScoreSink>);

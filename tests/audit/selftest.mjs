@@ -18,6 +18,7 @@ import { cases as pawns } from './cases/pawns.mjs';
 import { cases as pieces } from './cases/pieces.mjs';
 import { damages as planDamages, planned } from './cases/plans.mjs';
 import { cases as structures } from './cases/structures.mjs';
+import { cases as activity } from './cases/activity.mjs';
 import { cases as textbook } from './cases/textbook.mjs';
 import { Audit } from './lib/auditing.mjs';
 import { nameOf, parseFen, sideOf, kindOf } from './lib/board.mjs';
@@ -37,8 +38,8 @@ import { explain } from './lib/specimen.mjs';
 import { structureName } from './lib/structures.mjs';
 
 const cases = [
-  ...pawns, ...filesAndCentre, ...structures, ...pieces, ...king, ...endings,
-  ...textbook,
+  ...pawns, ...filesAndCentre, ...structures, ...pieces, ...king, ...activity,
+  ...endings, ...textbook,
 ];
 
 for (const { name, fen, claim, expected } of cases) {

@@ -44,6 +44,9 @@ constexpr Fixture kNamedDraws[] = {
     {{"OppositionWithWhiteToMove"}, "8/4k3/8/4K3/4P3/8/8/8 w - - 0 1"},
     {{"PawnOnTheSixth"}, "8/4k3/4P3/4K3/8/8/8/8 b - - 0 1"},
     {{"RookPawn"}, "1k6/8/K7/P7/8/8/8/8 w - - 0 1"},
+    // A queen each: drawn where no check wins at once (common practice, no
+    // source).
+    {{"QueenEach"}, "2Q5/8/1k6/7K/8/6q1/8/8 b - - 10 11"},
     // Checked with exact tables: wrong bishop, and two rook pawns.
     {{"WrongBishop"}, "k7/8/1K6/P7/8/8/8/2B5 w - - 0 1"},
     {{"TwoRookPawnsOnOneFile"}, "k7/8/8/P7/P7/8/8/4K3 w - - 0 1"},

@@ -140,13 +140,22 @@ class Checker {
       CheckBishopPair(reason);
       EXPECT_EQ(reason.text.back(), '.');
       Centipawns sum = 0;
+      Centipawns twice =
+          0;  // what is momentary counts by half, but about kings
       for (const std::uint32_t entry : reason.entries) {
         ASSERT_LT(entry, explanation_.ledger.size());
-        sum += explanation_.ledger[entry].entry.value_cp;
+        const Entry& counted = explanation_.ledger[entry].entry;
+        sum += counted.value_cp;
+        const bool by_half =
+            IsMomentary(counted.term) && counted.term != TermId::kKingZone;
+        twice += counted.value_cp * (by_half ? 1 : 2);
       }
       EXPECT_EQ(reason.value_cp, sum) << reason.text;
       EXPECT_NE(sum, 0) << reason.text;
-      if (reason.topic == Topic::kPawnNumbers || reason.topic == Topic::kMove) {
+      Centipawns rank = std::max(sum > 0 ? twice / 2 : -twice / 2, 0);
+      if (reason.topic == Topic::kSpace) rank /= 2;
+      if (reason.topic == Topic::kPawnNumbers ||
+          reason.topic == Topic::kCover || reason.topic == Topic::kMove) {
         if (!fine_points) last = 1 << 20;
         fine_points = true;
       } else {
@@ -154,14 +163,13 @@ class Checker {
       }
       const bool before_activity = &reason != &explanation_.reasons.back() &&
                                    (&reason + 1)->topic == Topic::kActivity;
-      const Centipawns lent =
-          before_activity ? std::abs((&reason + 1)->value_cp) : 0;
+      const Centipawns lent = before_activity ? (&reason + 1)->rank_cp : 0;
       if (reason.topic == Topic::kActivity) {
-        last = std::max(last, std::abs(sum));
+        last = std::max(last, rank);
         continue;
       }
-      EXPECT_LE(std::abs(sum), last) << reason.text;
-      last = std::max(std::abs(sum), lent);
+      EXPECT_LE(rank, last) << reason.text;
+      last = std::max(rank, lent);
     }
   }
 

@@ -194,7 +194,7 @@ constexpr LineRow kLines[] = {
      "Kd2 Rxg1",
      -1},
     {{"OpponentMissesIt"},
-     "4k3/ppp2ppp/8/8/8/8/PPP1KPPP/r5N1 b - - 0 1",
+     "4k3/ppp2ppp/8/8/8/1P6/P1P1KPPP/1r4N1 b - - 0 1",
      "a6 Nf3",
      0},
     {{"Opening"},

@@ -34,7 +34,7 @@ TEST(ParseWeights, ReadsWhatToTextWrites) {
   int value = -10000;
   for (const WeightField& field : WeightFields()) {
     weights.*(field.field) = {value, -value};
-    value += 201;
+    value += 190;
   }
   const absl::StatusOr<Weights> read = ParseWeights(ToText(weights));
   ASSERT_TRUE(read.ok()) << read.status();
@@ -59,7 +59,7 @@ constexpr GoodText kGoodTexts[] = {
     {{"OnlyComments"}, "# nothing\n  # here\n", Weights().tempo},
     {{"CommentAfterAWeight"}, "tempo 1 2 # why", {1, 2}},
     {{"BlanksAndTabs"}, "\n  tempo\t1   2  \n\n", {1, 2}},
-    {{"WindowsLineEnds"}, "tempo 1 2\r\npawn 100 100\r\n", {1, 2}},
+    {{"WindowsLineEnds"}, "tempo 1 2\r\nrook 500 500\r\n", {1, 2}},
     {{"Negative"}, "tempo -1 -2", {-1, -2}},
     {{"Limits"}, "tempo 10000 -10000", {10000, -10000}},
     {{"LeadingZeros"}, "tempo 0001 -002", {1, -2}},
@@ -159,6 +159,7 @@ constexpr const char* kWithEveryWeight[] = {
     "Ke6 e5 v Ke8",
     "Kb8 b7 Rc1 v Kd8 Ra2",
     "Kc3 Bd3 Ne3 v Kd6",
+    "Kd6 a2 Bc1 v Kg8 e5 a7",
 };
 
 TEST(EveryWeight, ChangesAScore) {

@@ -119,11 +119,16 @@ class Prover {
   // The waiting side's threat, which is returned, and what the mover wins.
   std::optional<Win> AddThreats(const Proof& proof) {
     const Side mover = position_.side_to_move();
-    if (auto win = WinOf(position_, mover, proof)) {
+    const auto win = WinOf(position_, mover, proof);
+    if (win.has_value() && IsForced(position_, mover, Share(kThreatShare))) {
       explanation_.threats.push_back(
           TellThreat(position_, mover, *win, table_));
     }
     auto threat = FindThreat(position_, Other(mover), Share(kThreatShare));
+    if (threat.has_value() &&
+        !IsForced(position_, Other(mover), Share(kThreatShare))) {
+      threat.reset();
+    }
     if (threat.has_value()) {
       explanation_.threats.push_back(
           TellThreat(position_, Other(mover), *threat, table_));

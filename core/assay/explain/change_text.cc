@@ -17,6 +17,7 @@ namespace assay {
 namespace {
 
 constexpr std::size_t kMostDetails = 3;
+constexpr int kMostSquares = 3;  // that a clause names
 
 Message Phrases(const std::vector<ChangedEntry>& entries) {
   std::vector<Message> phrases;
@@ -99,6 +100,15 @@ class Teller {
                    Say("noun.king_ahead"));
       case TermId::kKingActivity:
         return Put(Say("change.king_race", Gainer()), Say("noun.king_race"));
+      case TermId::kKingNearPawns:
+        return Put(Say("change.king_race_to_pawns", Gainer()),
+                   Say("noun.king_race_to_pawns"));
+      case TermId::kAdvancedPawns:
+        return Edge(Say("pawns.advanced"), Say("noun.advanced_pawns"));
+      case TermId::kFarControl:
+        return Edge(Say("edge.far_control"), Say("noun.far_control"));
+      case TermId::kKingZone:
+        return Zone();
       case TermId::kKnightSquareTaken:
         return KnightSquare();
       case TermId::kFlankPawnMoved:
@@ -144,12 +154,28 @@ class Teller {
       // The same thing, of another weight.
       const bool more =
           group_.Good() == (Sign(side_) * Total(group_.added) > 0);
-      return Put(Say(IsPlural(added) ? "change.weigh" : "change.weighs", side_,
-                     added, more),
+      return Put(Say(IsAgainstKing()   ? "change.king_weighs"
+                     : IsPlural(added) ? "change.weigh"
+                                       : "change.weighs",
+                     side_, added, more),
                  Known(Told()));
     }
-    Put(Say("change.clauses", side_, List("list.clauses", Clauses())),
+    Put(Say(IsAgainstKing() ? "change.king_clauses" : "change.clauses", side_,
+            List("list.clauses", Clauses())),
         Known(Told()));
+  }
+
+  // What the side's king has to face, rather than what the side has.
+  bool IsAgainstKing() const {
+    switch (group_.term) {
+      case TermId::kKingWing:
+      case TermId::kNearKing:
+      case TermId::kCheckSquares:
+      case TermId::kKingShut:
+        return true;
+      default:
+        return false;
+    }
   }
 
   // What has come and gone, and what is there as before but counts otherwise.
@@ -266,6 +292,29 @@ class Teller {
     const Message all = And(std::move(units));
     Put(Say(gone ? "change.reach_gone" : "change.reach_new", all),
         Say("noun.reach", all));
+  }
+
+  // "f7 and h7 about Black's king are now attacked twice"; where no square
+  // tells it, that the pressure there has grown or eased.
+  void Zone() {
+    const Claim was = KingZoneClaim(before_, side_);
+    const Claim is = KingZoneClaim(after_, side_);
+    AddBefore(was);
+    AddAfter(is);
+    const bool good = group_.Good();
+    const auto new_in = [good](const SquareList& then, const SquareList& now) {
+      return good ? then.ToSet() & ~now.ToSet() : now.ToSet() & ~then.ToSet();
+    };
+    const Bitboard twice = new_in(was.squares, is.squares);
+    const Bitboard thin = new_in(was.others, is.others);
+    const auto is_short = [](Bitboard squares) {
+      return squares != 0 && PopCount(squares) <= kMostSquares;
+    };
+    Message said =
+        is_short(twice)  ? Say("change.zone_twice", side_, Squares{twice}, good)
+        : is_short(thin) ? Say("change.zone_thin", side_, Squares{thin}, good)
+                         : Say("change.zone", side_, good);
+    Put(std::move(said), Say("noun.zone", side_));
   }
 
   void Space() {

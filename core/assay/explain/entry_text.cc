@@ -145,6 +145,70 @@ Message KingAttackersText(const Facts& facts, const Entry& entry,
   return Say("king.attackers", PopCount(attackers), Squares{weak});
 }
 
+// "the queen on g4 and the knight on f5 close to it".
+Message NearKing(const Facts& facts, const Entry& entry) {
+  // In the same order whichever side it is: by kind, then from the king's side
+  // of the board.
+  std::vector<Message> pieces;
+  const Side enemy = Other(entry.side);
+  for (const PieceKind kind :
+       {PieceKind::kQueen, PieceKind::kRook, PieceKind::kKnight}) {
+    for (int rank = 0; rank < 8; ++rank) {
+      const Bitboard here = entry.squares & facts.Own(enemy, kind) &
+                            RelativeRankMask(entry.side, rank);
+      for (const Square square : Each(here)) {
+        pieces.push_back(Unit(kind, square));
+      }
+    }
+  }
+  return Say("king.near", And(std::move(pieces)));
+}
+
+// "a safe check on h7".
+Message CheckSquares(const EntryClaims& claims) {
+  Bitboard squares = 0;
+  for (const Claim& claim : claims) squares |= claim.squares.ToSet();
+  return Say("king.checks", Squares{squares});
+}
+
+// More squares than these are counted, not named.
+constexpr int kMostSquaresNamed = 3;
+
+// "f6 and h6 attacked twice", "five squares about it attacked twice".
+Message KingZone(const EntryClaims& claims) {
+  const Claim& zone = *claims.Find(ClaimKind::kKingZone);
+  if (zone.count > kMostSquaresNamed) return Say("king.zone_twice", zone.count);
+  if (zone.count > 0) {
+    return Say("king.attacked_twice", Squares{zone.squares.ToSet()});
+  }
+  if (zone.other_count > kMostSquaresNamed) {
+    return Say("king.zone_thin", zone.other_count);
+  }
+  return Say("king.attacked_thin", Squares{zone.others.ToSet()});
+}
+
+// "a pawn on d5 under attack with a single guard".
+Message ThinlyGuarded(const Facts& facts, const Entry& entry,
+                      const EntryClaims& claims) {
+  const Square square = First(entry.squares);
+  const bool guarded = claims.Find(ClaimKind::kAttackCount)->other_count > 0;
+  return Say("thinly_guarded", facts.position().At(square).kind(), square,
+             guarded);
+}
+
+// By what kinds, not by which: the entry's claim counts attackers.
+Message UnderFire(const Facts& facts, const Entry& entry) {
+  const Side enemy = Other(entry.side);
+  const Square square = First(entry.squares);
+  std::vector<Message> kinds;
+  for (const PieceKind kind : {PieceKind::kKnight, PieceKind::kBishop}) {
+    if ((facts.AttackedBy(enemy, kind) & entry.squares) == 0) continue;
+    kinds.push_back(Count(1, kind));
+  }
+  return Say("under_fire", facts.position().At(square).kind(), square,
+             And(std::move(kinds)));
+}
+
 }  // namespace
 
 Message PassedPawns(bool guarded, Bitboard pawns, Squares blockade) {
@@ -225,6 +289,18 @@ Message EntryPhrase(const Facts& facts, const Entry& entry,
       return Say("majority", OnQueenside(entry.squares), majority->count,
                  majority->other_count);
     }
+    case TermId::kKingWing: {
+      const Claim* majority = claims.Find(ClaimKind::kMajority);
+      return Say("king.wing", majority->other_count, majority->count);
+    }
+    case TermId::kPawnLink:
+      return Say("pawns.link", squares);
+    case TermId::kAdvancedPawns:
+      return Say("pawns.advanced");
+    case TermId::kCentreMajority: {
+      const Claim* majority = claims.Find(ClaimKind::kMajority);
+      return Say("centre.majority", majority->count, majority->other_count);
+    }
     case TermId::kHole:
       return Say("holes", squares);
     case TermId::kOutpost:
@@ -234,6 +310,12 @@ Message EntryPhrase(const Facts& facts, const Entry& entry,
     case TermId::kBadBishop: {
       const Claim* bad = claims.Find(ClaimKind::kBadBishop);
       return Say("bad_bishop", bad->squares[0], Squares{bad->others.ToSet()});
+    }
+    case TermId::kScreenedMinor: {
+      const Claim* screened = claims.Find(ClaimKind::kScreened);
+      const Square square = screened->squares[0];
+      return Say("screened", facts.position().At(square).kind(), square,
+                 screened->others[0]);
     }
     case TermId::kKnightForBishop:
       return KnightForBishop(claims);
@@ -261,6 +343,18 @@ Message EntryPhrase(const Facts& facts, const Entry& entry,
     }
     case TermId::kTrapped:
       return PieceOn("trapped", facts, entry.squares);
+    case TermId::kUnderFire:
+      return UnderFire(facts, entry);
+    case TermId::kThinlyGuarded:
+      return ThinlyGuarded(facts, entry, claims);
+    case TermId::kNearKing:
+      return NearKing(facts, entry);
+    case TermId::kCheckSquares:
+      return CheckSquares(claims);
+    case TermId::kKingZone:
+      return KingZone(claims);
+    case TermId::kKingShut:
+      return Say("king.shut");
     case TermId::kKingAttackers:
       return KingAttackersText(facts, entry, claims);
     case TermId::kUncastled:
@@ -270,6 +364,16 @@ Message EntryPhrase(const Facts& facts, const Entry& entry,
     case TermId::kKingActivity: {
       const Claim* distance = claims.Find(ClaimKind::kKingDistance);
       return Say("king.nearer", distance->squares[0]);
+    }
+    case TermId::kKingNearPawns:
+      return Say("king.nearer_pawns", squares);
+    case TermId::kKingRaid: {
+      const Bitboard king = facts.Own(entry.side, PieceKind::kKing);
+      return Say("king.raids", Squares{entry.squares & ~king});
+    }
+    case TermId::kFarControl: {
+      const Claim* far = claims.Find(ClaimKind::kFarControl);
+      return Say("far_control", far->count, far->other_count);
     }
     case TermId::kCentreControl:
       return Say("centre.control");

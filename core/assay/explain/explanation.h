@@ -49,6 +49,7 @@ struct Reason {
   bool adds_detail = true;  // the sentence says more than the phrase
   bool drawish = false;     // takes back a surplus that cannot be used
   Centipawns value_cp = 0;
+  Centipawns rank_cp = 0;  // what it is ranked by, never negative: ranking.h
   std::vector<std::uint32_t> entries;  // indices into Explanation::ledger
   ClaimRefs claims;
 
@@ -115,7 +116,8 @@ struct Explanation {
   Centipawns score_cp = 0;  // the sum of the ledger's values
   Verdict verdict;
   std::vector<ExplainedEntry> ledger;
-  std::vector<Reason> reasons;  // heaviest first
+  // What a strong player would name first comes first: ranking.h.
+  std::vector<Reason> reasons;
   std::vector<ToldPlan> plans;  // White's, then Black's; best first
   std::vector<Caution> cautions;
   Structure structure;

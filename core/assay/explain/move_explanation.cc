@@ -342,7 +342,17 @@ class MoveTeller {
             : Standpoint{told_.settled.has_value() ? told_.settled->score_cp
                                                    : told_.score_after_cp,
                          0};
+    for (const auto* proof : {&proof_before_, &told_.proof}) {
+      if (proof->has_value()) AddMate(**proof, refs);
+    }
     AddSentence(StandingSentence(before, after), refs);
+  }
+
+  // The mate that the sentence counts.
+  void AddMate(const Proof& proof, ClaimRefs& refs) {
+    if (proof.mate_in == 0 || proof.line.empty()) return;
+    const Side mates = proof.mate_in > 0 ? Side::kWhite : Side::kBlack;
+    table_.Add(MateInClaim(mates, proof.line), refs);
   }
 
   const Weights& weights_;

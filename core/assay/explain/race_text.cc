@@ -48,6 +48,15 @@ class RaceTeller {
     if (!race_.faster.has_value()) return {};
     const ToldPlan& faster = *runner_[Index(*race_.faster)];
     const ToldPlan& slower = *runner_[Index(Other(*race_.faster))];
+    if (faster.plan.kind == slower.plan.kind) {
+      // Who is first is news on a file that both want.
+      if (faster.plan.kind == PlanKind::kDevelop) return {};
+      const Square goal = faster.plan.moves.back().to();
+      if (faster.plan.kind == PlanKind::kFile &&
+          FileOf(goal) == FileOf(slower.plan.moves.back().to())) {
+        return Say("race.first_on", faster.plan.side, Files{Bit(goal)});
+      }
+    }
     // Where both take as long, the one to move is first.
     if (faster.plan.tempi() >= slower.plan.tempi()) {
       return Say("race.first", faster.plan.side, faster.title_said,

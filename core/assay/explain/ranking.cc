@@ -10,7 +10,8 @@ namespace {
 
 // True, and weighed, but nothing that a player would name first.
 bool IsFinePoint(const Reason& reason) {
-  return reason.topic == Topic::kPawnNumbers || reason.topic == Topic::kMove;
+  return reason.topic == Topic::kPawnNumbers || reason.topic == Topic::kCover ||
+         reason.topic == Topic::kMove;
 }
 
 // What more active pieces may come of.
@@ -29,15 +30,17 @@ bool MakesActive(Topic topic) {
   }
 }
 
-int Weight(const Reason& reason) { return std::abs(reason.value_cp); }
+int Weight(const Reason& reason) { return reason.rank_cp; }
 
 // The heaviest reason that activity may come of; null where none is worth
 // telling.
 const Reason* CauseOf(const Reason& activity,
                       const std::vector<Reason>& reasons) {
   const Reason* cause = nullptr;
+  if (std::abs(activity.value_cp) < kLightestReason) return cause;
   for (const Reason& reason : reasons) {
-    if (!MakesActive(reason.topic) || Weight(reason) < kLightestReason ||
+    if (!MakesActive(reason.topic) ||
+        std::abs(reason.value_cp) < kLightestReason ||
         reason.favours() != activity.favours()) {
       continue;
     }
@@ -47,6 +50,21 @@ const Reason* CauseOf(const Reason& activity,
 }
 
 }  // namespace
+
+bool CountsByHalf(TermId term) {
+  return IsMomentary(term) && term != TermId::kKingZone;
+}
+
+Centipawns RankOf(Topic topic, const Group& group) {
+  Centipawns twice = 0;
+  for (const ExplainedEntry* entry : group.entries) {
+    const Entry& counted = entry->entry;
+    twice += counted.value_cp * (CountsByHalf(counted.term) ? 1 : 2);
+  }
+  // What is momentary may outweigh the rest.
+  const Centipawns rank = std::max(twice * Sign(group.favours()) / 2, 0);
+  return topic == Topic::kSpace ? rank / 2 : rank;
+}
 
 void RankReasons(std::vector<Reason>& reasons) {
   const auto activity = std::find_if(

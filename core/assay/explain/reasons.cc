@@ -61,13 +61,14 @@ std::vector<Reason> FindReasons(const Facts& facts,
     if (group.value_cp == 0) continue;
     reason.topic = topic;
     reason.value_cp = group.value_cp;
+    reason.rank_cp = RankOf(topic, group);
     reason.drawish =
         topic == Topic::kEnding && group.Good(group.favours()).empty();
     reason.phrase = PhraseOf(topic, group);
     reason.said = SentenceOf(topic, group);
     reason.adds_detail =
         topic != Topic::kMaterial && topic != Topic::kMove &&
-        topic != Topic::kPawnNumbers &&
+        topic != Topic::kPawnNumbers && topic != Topic::kCover &&
         ClauseOf(reason.said) != Say("has", group.favours(), reason.phrase);
     if (topic == Topic::kKingSafety) {
       // The sentence says where the king stands; its entries need not.

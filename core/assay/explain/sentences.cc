@@ -1,5 +1,6 @@
 // A reason's two texts, by topic: the phrase for the summary and the sentence
 // with squares.
+#include <algorithm>
 #include <cstdlib>
 
 #include "assay/explain/entry_text.h"
@@ -203,8 +204,16 @@ Message WeakPawns(const Group& group, Side side) {
 
 Message WeakPawnsSentence(const Group& group) {
   const Side better = group.favours();
-  return Say("pawns.sounder", better, Other(better),
-             WeakPawns(group, Other(better)), WeakPawns(group, better));
+  Bitboard linked = 0;
+  for (const ExplainedEntry* entry : group.Good(better)) {
+    if (entry->entry.term == TermId::kPawnLink) linked |= entry->entry.squares;
+  }
+  const Message other = WeakPawns(group, Other(better));
+  const Message own = WeakPawns(group, better);
+  if (other.empty() && linked != 0) {
+    return Say("pawns.guarded", better, Squares{linked}, own);
+  }
+  return Say("pawns.sounder", better, Other(better), other, own);
 }
 
 // A side's passed pawns, plain ones said together.
@@ -303,6 +312,67 @@ Message Contrast(const Group& group, Side about, std::string_view headline) {
       Other(about));
 }
 
+// Rooks on one file said together, and whether they double there.
+Message RookPhrases(const Group& group,
+                    const std::vector<const ExplainedEntry*>& entries) {
+  const auto squares_on = [&entries](Bitboard file, TermId term) {
+    Bitboard squares = 0;
+    for (const ExplainedEntry* entry : entries) {
+      if (entry->entry.term == term) squares |= entry->entry.squares & file;
+    }
+    return squares;
+  };
+  std::vector<Message> phrases;
+  Bitboard said = 0;  // files
+  for (const ExplainedEntry* entry : entries) {
+    if (phrases.size() == kMostDetails) break;
+    const TermId term = entry->entry.term;
+    const Bitboard file = FileMask(FileOf(First(entry->entry.squares)));
+    const Bitboard rooks = squares_on(file, TermId::kRookOnFile);
+    if ((term != TermId::kRookOnFile && term != TermId::kDoubledRooks) ||
+        !HasMany(rooks)) {
+      phrases.push_back(entry->phrase);
+    } else if ((said & file) == 0) {
+      said |= file;
+      const bool open = std::any_of(
+          entries.begin(), entries.end(), [&](const ExplainedEntry* other) {
+            return (other->entry.squares & file) != 0 &&
+                   group.Find(*other, ClaimKind::kOpenFile) != nullptr;
+          });
+      phrases.push_back(Say("rooks.on_file", open, Files{file}, Squares{rooks},
+                            squares_on(file, TermId::kDoubledRooks) != 0));
+    }
+  }
+  return And(std::move(phrases));
+}
+
+Message RooksSentence(const Group& group) {
+  const Side better = group.favours();
+  return Say("contrast", Say("rooks.better", better),
+             RookPhrases(group, group.Good(better)),
+             RookPhrases(group, group.Bad(Other(better))), Other(better));
+}
+
+// Each piece in trouble once, by what weighs most.
+std::vector<const ExplainedEntry*> OncePerUnit(
+    const std::vector<const ExplainedEntry*>& entries) {
+  std::vector<const ExplainedEntry*> once;
+  Bitboard named = 0;
+  for (const ExplainedEntry* entry : entries) {
+    if ((entry->entry.squares & named) != 0) continue;
+    named |= entry->entry.squares;
+    once.push_back(entry);
+  }
+  return once;
+}
+
+Message DangersSentence(const Group& group) {
+  const Side worse = Other(group.favours());
+  return Say("contrast", Say("dangers.more", worse),
+             Phrases(OncePerUnit(group.Bad(worse))),
+             Phrases(OncePerUnit(group.Good(Other(worse)))), Other(worse));
+}
+
 Message HolesSentence(const Group& group) {
   const Side better = group.favours();
   Bitboard holes = 0;
@@ -320,7 +390,13 @@ Message HolesSentence(const Group& group) {
 Message CentreSentence(const Group& group) {
   int own = 0;
   int other = 0;
-  for (const std::uint32_t ref : group.entries.front()->claims) {
+  const std::vector<const ExplainedEntry*> good = group.Good(group.favours());
+  const ExplainedEntry* first =
+      good.empty() ? group.entries.front() : good.front();
+  if (first->entry.term == TermId::kCentreMajority) {
+    return Say("has", group.favours(), first->phrase);
+  }
+  for (const std::uint32_t ref : first->claims) {
     own += group.claims[ref].count;
     other += group.claims[ref].other_count;
   }
@@ -331,11 +407,32 @@ Message CentreSentence(const Group& group) {
 Message KingActivitySentence(const Group& group) {
   const Side better = group.favours();
   const Position& position = group.facts.position();
-  return Say("king.nearer_than", better, position.King(better),
-             position.King(Other(better)));
+  const Square king = position.King(better);
+  std::vector<Message> goals;
+  Bitboard raided = 0;
+  for (const ExplainedEntry* entry : group.Good(better)) {
+    if (entry->entry.term == TermId::kKingRaid) {
+      raided |= entry->entry.squares;
+      continue;
+    }
+    goals.push_back(Say(entry->entry.term == TermId::kKingActivity
+                            ? "goal.centre"
+                            : "goal.pawns"));
+  }
+  raided &= ~Bit(king);
+  if (raided != 0) return Say("king.raid", better, king, Squares{raided});
+  // By weights of another sign.
+  if (goals.empty()) return Say("king.stands_well", better, king);
+  return Say("king.nearer_than", better, king, position.King(Other(better)),
+             And(std::move(goals)));
 }
 
 // --- king, space ---
+
+Bitboard RelativeRanksFromFifth(Side side) {
+  return RelativeRankMask(side, 4) | RelativeRankMask(side, 5) |
+         RelativeRankMask(side, 6);
+}
 
 // A moved flank pawn goes without saying where its file already lacks shelter,
 // and so does a king that has not castled, since the sentence opens with it.
@@ -371,11 +468,30 @@ Message KingSentence(const Group& group) {
              Phrases(WithoutRepeats(group, bad)));
 }
 
+// Room is for pieces: in an ending pawns are merely further.
+bool HasRoomToShare(const Facts& facts) {
+  return facts.phase() >= kFullPhase / 3;
+}
+
+// What speaks for the side, the weightiest first; the numbers of one reason are
+// enough.
 Message SpaceSentence(const Group& group) {
   const Side better = group.favours();
-  const Claim* space = group.Find(*group.entries.front(), ClaimKind::kSpace);
-  return Say("space.more", better, space->count, space->other_count,
-             Other(better));
+  const std::vector<const ExplainedEntry*> good = group.Good(better);
+  // By weights that make room a burden.
+  if (good.empty()) return Say("space.no_burden", better);
+  const ExplainedEntry* first = good.front();
+  if (const Claim* space = group.Find(*first, ClaimKind::kSpace)) {
+    return Say("space.more", better, space->count, space->other_count,
+               Other(better));
+  }
+  if (const Claim* far = group.Find(*first, ClaimKind::kFarControl)) {
+    return Say("space.far", better, far->count, Other(better),
+               far->other_count);
+  }
+  const Squares furthest{first->entry.squares & RelativeRanksFromFifth(better)};
+  return Say(HasRoomToShare(group.facts) ? "space.ahead" : "space.further",
+             better, furthest);
 }
 
 Message ClauseOn(Topic topic, const Group& group) {
@@ -397,10 +513,12 @@ Message ClauseOn(Topic topic, const Group& group) {
       return ActivitySentence(group);
     case Topic::kMinorPieces:
       return Contrast(group, better, "minor_pieces.better");
+    case Topic::kCover:
+      return Contrast(group, better, "cover.better");
     case Topic::kRooks:
-      return Contrast(group, better, "rooks.better");
+      return RooksSentence(group);
     case Topic::kDangers:
-      return Contrast(group, Other(better), "dangers.more");
+      return DangersSentence(group);
     case Topic::kKingSafety:
       return KingSentence(group);
     case Topic::kKingActivity:
@@ -426,6 +544,7 @@ Message PhraseOf(Topic topic, const Group& group) {
     case Topic::kMaterial:
       return MaterialPhrase(group);
     case Topic::kPawnNumbers:
+    case Topic::kCover:
       return {};  // too fine a point for a summary
     case Topic::kBishopPair:
       return Say(group.Good(group.favours()).empty() ? "bishop_pair.no_fear"
@@ -449,7 +568,8 @@ Message PhraseOf(Topic topic, const Group& group) {
     case Topic::kKingActivity:
       return Say("topic.king_activity");
     case Topic::kSpace:
-      return Say("topic.space");
+      return Say(HasRoomToShare(group.facts) ? "topic.space"
+                                             : "topic.space_in_ending");
     case Topic::kCentre:
       return Say("centre.control");
     case Topic::kDevelopment:

@@ -18,6 +18,7 @@ Topic TopicOf(TermId term) {
     case TermId::kHangingPawns:
     case TermId::kChainBase:
     case TermId::kPawnIslands:
+    case TermId::kPawnLink:
       return Topic::kWeakPawns;
     case TermId::kHole:
       return Topic::kHoles;
@@ -35,6 +36,8 @@ Topic TopicOf(TermId term) {
     case TermId::kKnightForBishop:
     case TermId::kKnightOnRim:
       return Topic::kMinorPieces;
+    case TermId::kScreenedMinor:
+      return Topic::kCover;
     case TermId::kRookOnFile:
     case TermId::kSeventhRank:
     case TermId::kDoubledRooks:
@@ -43,20 +46,32 @@ Topic TopicOf(TermId term) {
     case TermId::kLoosePiece:
     case TermId::kPinned:
     case TermId::kTrapped:
+    case TermId::kUnderFire:
+    case TermId::kThinlyGuarded:
       return Topic::kDangers;
     case TermId::kShelter:
     case TermId::kFlankPawnMoved:
     case TermId::kDiagonalToKing:
     case TermId::kFileToKing:
     case TermId::kKingAttackers:
+    case TermId::kKingWing:
     case TermId::kUncastled:
     case TermId::kKingAhead:
+    case TermId::kNearKing:
+    case TermId::kCheckSquares:
+    case TermId::kKingZone:
+    case TermId::kKingShut:
       return Topic::kKingSafety;
     case TermId::kKingActivity:
+    case TermId::kKingNearPawns:
+    case TermId::kKingRaid:
       return Topic::kKingActivity;
     case TermId::kSpace:
+    case TermId::kAdvancedPawns:
+    case TermId::kFarControl:
       return Topic::kSpace;
     case TermId::kCentreControl:
+    case TermId::kCentreMajority:
       return Topic::kCentre;
     case TermId::kUndeveloped:
     case TermId::kEarlyQueen:

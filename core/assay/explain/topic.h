@@ -18,6 +18,7 @@ enum class Topic : std::uint8_t {
   kPassedPawns,
   kActivity,
   kMinorPieces,
+  kCover,  // minor pieces behind pawns
   kRooks,
   kDangers,
   kKingSafety,

@@ -1,7 +1,7 @@
 // Cut-offs by what the score came to in real games. Over the quiet positions
 // of the fit file (measured; static score, share of points for the better
-// side): below 25 centipawns 52 %, 25 to 60 56 %, 60 to 110 64 %, 110 to 200
-// 75 %, 200 to 300 86 %, above that 88 % and more (what is missing to 100 is
+// side): below 25 centipawns 51 %, 25 to 60 57 %, 60 to 110 63 %, 110 to 200
+// 75 %, 200 to 300 87 %, above that 93 % and more (what is missing to 100 is
 // play, and captures that a static score cannot see). So: up to 53 % is equal,
 // up to two thirds slight, up to five sixths moderate; 500, a rook, is beyond
 // dispute.
@@ -10,6 +10,7 @@
 #include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/kpk.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
 
@@ -34,7 +35,16 @@ bool ProvesADraw(const Claim& claim) {
          claim.kind == ClaimKind::kQueenHeld;
 }
 
-bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
+// Claims of the reasons, and the table of king and pawn against king, which has
+// no reason of its own where all others cancel out anyway.
+bool IsDrawnByTable(const Facts& facts) {
+  const std::optional<KpkResult> exact = LookUpKpk(facts.position());
+  return exact.has_value() && !exact->won;
+}
+
+bool IsProvenDraw(const Facts& facts, const std::vector<Reason>& reasons,
+                  const ClaimTable& table) {
+  if (IsDrawnByTable(facts)) return true;
   for (const Reason& reason : reasons) {
     for (const std::uint32_t ref : reason.claims) {
       if (ProvesADraw(table.claims()[ref])) return true;
@@ -45,6 +55,7 @@ bool IsProvenDraw(const std::vector<Reason>& reasons, const ClaimTable& table) {
 
 int EqualNag(const Facts& facts, const std::vector<Reason>& reasons,
              const std::vector<Caution>& cautions) {
+  if (IsDrawnByTable(facts)) return kDrawish;
   Centipawns for_side[2] = {0, 0};
   for (const Reason& reason : reasons) {
     if (reason.drawish) return kDrawish;
@@ -126,12 +137,13 @@ Verdict FindVerdict(const Facts& facts, Centipawns score_cp,
   const int step = VerdictStep(score_cp);
   if (step == 0) {
     verdict.nag = EqualNag(facts, reasons, cautions);
+    if (IsDrawnByTable(facts)) table.Add(ExactClaim(facts), verdict.claims);
   } else {
     verdict.favours = step > 0 ? Side::kWhite : Side::kBlack;
     verdict.nag = kSlight + 2 * (std::abs(step) - 1) + Index(*verdict.favours);
   }
   verdict.said =
-      Sentence(verdict.nag == kDrawish && IsProvenDraw(reasons, table)
+      Sentence(verdict.nag == kDrawish && IsProvenDraw(facts, reasons, table)
                    ? Say("verdict.draw")
                    : ClauseOf(verdict.nag, verdict.favours));
   return verdict;

@@ -87,6 +87,13 @@ constexpr const char* kNames[kClaimKinds] = {
     "VANCURA",
     "QUEEN_HELD",
     "BISHOP_HELD",
+    "CHECK_SQUARE",
+    "PAWN_ADVANCE",
+    "FAR_CONTROL",
+    "KING_PAWNS",
+    "KING_ZONE",
+    "SCREENED",
+    "KING_SHUT",
 };
 
 }  // namespace

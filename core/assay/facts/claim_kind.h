@@ -93,9 +93,16 @@ enum class ClaimKind : std::uint8_t {
   kVancura = 80,
   kQueenHeld = 81,
   kBishopHeld = 82,
+  kCheckSquare = 83,
+  kPawnAdvance = 84,
+  kFarControl = 85,
+  kKingPawns = 86,
+  kKingZone = 87,
+  kScreened = 88,
+  kKingShut = 89,
 };
 
-inline constexpr int kClaimKinds = 83;
+inline constexpr int kClaimKinds = 90;
 
 // "DOUBLED", "HALF_OPEN_FILE", ...: the contract's name without its prefix.
 const char* Name(ClaimKind kind);

@@ -28,6 +28,8 @@ Claim BlockadeClaim(Side side, Square blocker);
 Claim MajorityClaim(Side side, Bitboard own, int enemies);
 Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind);
 
+Claim PawnAdvanceClaim(const Facts& facts, Side side);
+
 // One lever move of a side: a pawn's advance and what it then attacks.
 struct LeverMove {
   Square from = kNoSquare;
@@ -45,6 +47,8 @@ Claim ControlClaim(const Facts& facts, Side side, Square square);
 
 // Pieces (piece_claims.cc).
 Claim ScopeClaim(const Facts& facts, Side side, Square square);
+Claim ScreenedClaim(Side side, Square minor);
+Claim FarControlClaim(const Facts& facts, Side side);
 Claim BishopPairClaim(const Facts& facts, Side side);
 Claim SquareTakenClaim(Side side, Square pawn);
 Claim AttackCountClaim(const Facts& facts, Side attacker, Square target);
@@ -59,6 +63,9 @@ Claim ShelterClaim(const Facts& facts, Side side);
 Claim FlankPawnMovedClaim(Side side, Square pawn);
 Claim FileToKingClaim(const Facts& facts, Side side, int file);
 Claim KingAttackersClaim(const Facts& facts, Side side);
+Claim KingZoneClaim(const Facts& facts, Side side);
+Claim KingPawnsClaim(const Facts& facts, Side side);
+Claim CheckSquareClaim(const Facts& facts, Side side, Square square);
 Claim InCheckClaim(const Facts& facts);
 
 // One diagonal from a king: its empty squares in order.

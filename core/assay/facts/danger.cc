@@ -135,6 +135,11 @@ Bitboard SafelyGuarded(const Facts& facts, Side side) {
   return safe;
 }
 
+Bitboard ThinlyGuarded(const Facts& facts, Side side) {
+  return AttackedPieces(facts, side) & ~facts.Pawns(side).attacks &
+         ~facts.AttackedTwice(side);
+}
+
 Pins FindPins(const Position& position, Side side) {
   Pins pins;
   // The cheapest slider is a bishop, so nothing below a rook can be behind.

@@ -19,6 +19,10 @@ Bitboard AttackedPieces(const Facts& facts, Side side);
 // of them is trapped either.
 Bitboard SafelyGuarded(const Facts& facts, Side side);
 
+// Pieces and pawns, kings left out, that the enemy attacks, that no own pawn
+// guards and at most one own piece or the king.
+Bitboard ThinlyGuarded(const Facts& facts, Side side);
+
 // One pin: the pinned piece or pawn, the enemy slider, and the piece behind,
 // which is the king (absolute) or one worth more than pinned piece and slider.
 struct Pin {

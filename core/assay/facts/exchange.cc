@@ -221,6 +221,22 @@ int ExchangeValueOf(const Facts& facts, Square square) {
   return ExchangeValueOf(position, square, facts.Shields());
 }
 
+int MostHanging(const Position& position, Side side) {
+  const Bitboard occupied = position.Occupied();
+  Bitboard attacked = 0;
+  for (const Square square : Each(position.Pieces(Other(side)))) {
+    attacked |= AttacksOf(position.At(square), square, occupied);
+  }
+  attacked &= position.Pieces(side);
+  if (attacked == 0) return 0;
+  const KingShields shields(position);
+  int most = 0;
+  for (const Square square : Each(attacked)) {
+    most = std::max(most, ExchangeValueOf(position, square, shields));
+  }
+  return most;
+}
+
 int ExchangeValueOnceGone(const Position& position, Square square,
                           Square gone) {
   if (!CanBeTaken(position, square)) return 0;

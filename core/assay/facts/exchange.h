@@ -22,6 +22,9 @@ int ExchangeValueOf(const Position& position, Square square,
                     const KingShields& shields);
 int ExchangeValueOf(const Facts& facts, Square square);
 
+// The most that captures of one piece or pawn of the side gain.
+int MostHanging(const Position& position, Side side);
+
 // The same with the turn handed over even where the owner is in check, and with
 // what stands on `gone` (kNoSquare: nothing) off the board, its king, too: what
 // would fall if the owner could not answer there.

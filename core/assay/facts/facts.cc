@@ -68,9 +68,13 @@ Facts::Facts(const Position& position)
   const Bitboard occupied = position.Occupied();
   for (const Side side : kSides) {
     const int us = Index(side);
+    Bitboard once = pawns_[us].attacks;
+    Bitboard twice = pawns_[us].attacked_twice;
     const auto note = [&](PieceKind kind, Square square, Bitboard attacks) {
       attacks_from_[square] = attacks;
       attacked_by_[us][Index(kind)] |= attacks;
+      twice |= once & attacks;
+      once |= attacks;
     };
     for (Bitboard& attacked : attacked_by_[us]) attacked = 0;
     for (const Square s : Each(pawns_[us].pawns)) {
@@ -91,8 +95,8 @@ Facts::Facts(const Position& position)
     }
     const Square king = position.King(side);
     note(PieceKind::kKing, king, KingAttacks(king));
-    attacked_[us] = 0;
-    for (const Bitboard attacked : attacked_by_[us]) attacked_[us] |= attacked;
+    attacked_[us] = once;
+    attacked_twice_[us] = twice;
   }
   for (const Side side : kSides) {
     for (const Pin& pin : FindPins(position, side)) {

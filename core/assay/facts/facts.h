@@ -51,6 +51,10 @@ class Facts {
   Bitboard Attacks(Square square) const { return attacks_from_[square]; }
   // The squares that any piece, pawn or king of the side attacks.
   Bitboard Attacked(Side side) const { return attacked_[Index(side)]; }
+  // Those that two or more of them attack.
+  Bitboard AttackedTwice(Side side) const {
+    return attacked_twice_[Index(side)];
+  }
   // The squares that pieces of one kind of the side attack.
   Bitboard AttackedBy(Side side, PieceKind kind) const {
     return attacked_by_[Index(side)][Index(kind)];
@@ -110,6 +114,7 @@ class Facts {
   const Position& position_;
   PawnFacts pawns_[2];
   Bitboard attacked_[2];
+  Bitboard attacked_twice_[2];
   Bitboard pinned_[2] = {0, 0};
   KingShields shields_;
   Bitboard attacked_by_[2][kPieceKinds];

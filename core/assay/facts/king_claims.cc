@@ -33,6 +33,33 @@ Claim KingAttackersClaim(const Facts& facts, Side side) {
   return claim;
 }
 
+Claim KingZoneClaim(const Facts& facts, Side side) {
+  const Side enemy = Other(side);
+  const Bitboard zone = WithinTwoKingMoves(facts.position().King(side));
+  const Bitboard twice = zone & facts.AttackedTwice(enemy);
+  const Bitboard thin =
+      zone & facts.Attacked(enemy) & ~facts.AttackedTwice(side);
+  Claim claim = SquaresClaim(ClaimKind::kKingZone, side, twice, thin);
+  claim.count = PopCount(twice);
+  claim.other_count = PopCount(thin);
+  return claim;
+}
+
+Claim KingPawnsClaim(const Facts& facts, Side side) {
+  const Side enemy = Other(side);
+  Claim claim = SquaresClaim(ClaimKind::kKingPawns, side,
+                             facts.Own(side, PieceKind::kKing),
+                             facts.Own(enemy, PieceKind::kKing));
+  claim.count = KingMovesToPawns(facts, side);
+  claim.other_count = KingMovesToPawns(facts, enemy);
+  return claim;
+}
+
+Claim CheckSquareClaim(const Facts& facts, Side side, Square square) {
+  return SquaresClaim(ClaimKind::kCheckSquare, side, Bit(square),
+                      CheckersFrom(facts, side, square));
+}
+
 Claim InCheckClaim(const Facts& facts) {
   const Position& position = facts.position();
   const Side side = position.side_to_move();
@@ -67,6 +94,16 @@ void AddKingClaims(const Facts& facts, std::vector<Claim>& claims) {
       claims.push_back(KingAttackersClaim(facts, side));
     }
     const Bitboard king = Bit(position.King(side));
+    claims.push_back(KingZoneClaim(facts, side));
+    if (position.Pieces(PieceKind::kPawn) != 0) {
+      claims.push_back(KingPawnsClaim(facts, side));
+    }
+    for (const Square square : Each(CheckSquares(facts, side))) {
+      claims.push_back(CheckSquareClaim(facts, side, square));
+    }
+    if (IsKingShut(facts, side)) {
+      claims.push_back(SquaresClaim(ClaimKind::kKingShut, side, king));
+    }
     if (IsCastled(facts, side)) {
       claims.push_back(SquaresClaim(ClaimKind::kCastled, side, king));
     }

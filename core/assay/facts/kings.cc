@@ -93,6 +93,61 @@ Bitboard KingAttackers(const Facts& facts, Side side) {
   return attackers;
 }
 
+Bitboard WithinTwoKingMoves(Square king) {
+  Bitboard near = KingAttacks(king) | Bit(king);
+  near |= North(near) | South(near);
+  return near | Neighbours(near);
+}
+
+Bitboard CheckSquares(const Facts& facts, Side side) {
+  const Side enemy = Other(side);
+  const Square king = facts.position().King(enemy);
+  const Bitboard occupied = facts.position().Occupied();
+  const Bitboard diagonals = BishopAttacks(king, occupied);
+  const Bitboard lines = RookAttacks(king, occupied);
+  const Bitboard checks =
+      (KnightAttacks(king) & facts.AttackedBy(side, PieceKind::kKnight)) |
+      (diagonals & facts.AttackedBy(side, PieceKind::kBishop)) |
+      (lines & facts.AttackedBy(side, PieceKind::kRook)) |
+      ((diagonals | lines) & facts.AttackedBy(side, PieceKind::kQueen));
+  const Bitboard by_king_alone =
+      facts.Attacks(king) & ~facts.AttackedTwice(enemy);
+  const Bitboard safe =
+      ~facts.Attacked(enemy) | (by_king_alone & facts.AttackedTwice(side));
+  Bitboard squares = checks & safe & ~facts.position().Pieces(side);
+  if (facts.Pinned(side) == 0) return squares;
+  for (const Square square : Each(squares)) {
+    if (CheckersFrom(facts, side, square) == 0) squares &= ~Bit(square);
+  }
+  return squares;
+}
+
+Bitboard CheckersFrom(const Facts& facts, Side side, Square square) {
+  const Square king = facts.position().King(Other(side));
+  const Bitboard occupied = facts.position().Occupied();
+  Bitboard checkers = 0;
+  for (const PieceKind kind : {PieceKind::kKnight, PieceKind::kBishop,
+                               PieceKind::kRook, PieceKind::kQueen}) {
+    if (!Contains(PieceAttacks(kind, square, occupied), king)) continue;
+    checkers |= facts.Own(side, kind) & facts.Attackers(side, square);
+  }
+  return checkers & ~facts.Pinned(side);
+}
+
+bool IsKingShut(const Facts& facts, Side side) {
+  return (facts.Attacks(facts.position().King(side)) &
+          ~facts.position().Pieces(side) & ~facts.Attacked(Other(side))) == 0;
+}
+
+int KingMovesToPawns(const Facts& facts, Side side) {
+  const Square king = facts.position().King(side);
+  int moves = 0;
+  for (const Square pawn : Each(facts.position().Pieces(PieceKind::kPawn))) {
+    moves += KingDistance(king, pawn);
+  }
+  return moves;
+}
+
 bool IsCastled(const Facts& facts, Side side) {
   const Position& position = facts.position();
   const Square king = position.King(side);

@@ -38,6 +38,24 @@ Bitboard FilesToKing(const Facts& facts, Side side);
 // Enemy pieces (no pawns) that attack the king's neighbourhood.
 Bitboard KingAttackers(const Facts& facts, Side side);
 
+// The squares at most two king moves from a square, itself included.
+Bitboard WithinTwoKingMoves(Square king);
+
+// Squares that hold none of the side's own pieces or pawns, from which one of
+// its knights, bishops, rooks or queens that attacks the square and is not
+// pinned would give check, put there on the board as it is, and where nothing
+// of the enemy can take it: the enemy attacks the square not at all, or by the
+// king alone while two of the side attack it.
+Bitboard CheckSquares(const Facts& facts, Side side);
+// Those pieces that would give check from such a square.
+Bitboard CheckersFrom(const Facts& facts, Side side, Square square);
+
+// Every square next to the king holds an own piece or pawn or is attacked.
+bool IsKingShut(const Facts& facts, Side side);
+
+// King moves from the side's king to all pawns of both sides, added up.
+int KingMovesToPawns(const Facts& facts, Side side);
+
 // No castling right; on files a to c or g to h of the first two ranks, no own
 // rook between the king and the nearer edge of its rank.
 bool IsCastled(const Facts& facts, Side side);

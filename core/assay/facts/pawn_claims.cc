@@ -150,6 +150,16 @@ Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind) {
   return claim;
 }
 
+Claim PawnAdvanceClaim(const Facts& facts, Side side) {
+  const Bitboard beyond =
+      facts.Pawns(side).pawns &
+      ~(RelativeRankMask(side, 1) | RelativeRankMask(side, 2));
+  Claim claim = SquaresClaim(ClaimKind::kPawnAdvance, side, beyond);
+  claim.count = facts.Pawns(side).advance;
+  claim.other_count = facts.Pawns(Other(side)).advance;
+  return claim;
+}
+
 void AddPawnClaims(const Facts& facts, std::vector<Claim>& claims) {
   for (const Side side : kSides) {
     const PawnFacts& own = facts.Pawns(side);
@@ -184,6 +194,7 @@ void AddPawnClaims(const Facts& facts, std::vector<Claim>& claims) {
       claims.push_back(ChainBaseClaim(facts, side, base));
     }
     claims.push_back(IslandsClaim(facts, side));
+    claims.push_back(PawnAdvanceClaim(facts, side));
     AddMajorities(facts, side, claims);
     add_each(ClaimKind::kHole, own.holes);
     AddBlockades(facts, side, claims);

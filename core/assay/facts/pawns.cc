@@ -60,6 +60,9 @@ void FindWeaknesses(Side side, PawnFacts& own, const PawnFacts& enemy) {
   own.holes = RelativeRanks(side, 2, 4) & kInnerFiles & ~own.attack_span;
   own.outposts = RelativeRanks(side, 3, 5) & own.attacks & ~enemy.attack_span;
   const unsigned files = FileBits(own.files);
+  for (int rank = 3; rank < 7; ++rank) {
+    own.advance += PopCount(own.pawns & RelativeRanks(side, rank, 6));
+  }
   own.islands = PopCount(files & ~(files << 1));
 }
 

@@ -29,6 +29,7 @@ struct PawnFacts {
   Bitboard outposts = 0;  // squares: guarded by a pawn of the side, never
                           // attackable by an enemy pawn
   int islands = 0;
+  int advance = 0;  // ranks beyond the third, added up
 };
 
 // Facts of both sides, by Index(side).

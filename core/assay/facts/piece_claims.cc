@@ -57,6 +57,13 @@ void AddDangers(const Facts& facts, Side side, std::vector<Claim>& claims) {
   }
 }
 
+void AddActivity(const Facts& facts, Side side, std::vector<Claim>& claims) {
+  for (const Square minor : Each(ScreenedMinors(facts, side))) {
+    claims.push_back(ScreenedClaim(side, minor));
+  }
+  claims.push_back(FarControlClaim(facts, side));
+}
+
 void AddTime(const Facts& facts, Side side, std::vector<Claim>& claims) {
   const Bitboard undeveloped = UndevelopedPieces(facts, side);
   if (undeveloped != 0) claims.push_back(UndevelopedClaim(side, undeveloped));
@@ -87,6 +94,18 @@ Claim SquaresClaim(ClaimKind kind, Side side, Bitboard squares,
 Claim ScopeClaim(const Facts& facts, Side side, Square square) {
   Claim claim = SquaresClaim(ClaimKind::kScope, side, Bit(square));
   claim.count = PopCount(facts.Scope(side, square));
+  return claim;
+}
+
+Claim ScreenedClaim(Side side, Square minor) {
+  return SquaresClaim(ClaimKind::kScreened, side, Bit(minor),
+                      Forward(side, Bit(minor)));
+}
+
+Claim FarControlClaim(const Facts& facts, Side side) {
+  Claim claim = SquaresClaim(ClaimKind::kFarControl, side, 0);
+  claim.count = PopCount(FarControl(facts, side));
+  claim.other_count = PopCount(FarControl(facts, Other(side)));
   return claim;
 }
 
@@ -156,6 +175,7 @@ void AddPieceClaims(const Facts& facts, std::vector<Claim>& claims) {
       claims.push_back(SquareTakenClaim(side, pawn));
     }
     AddDangers(facts, side, claims);
+    AddActivity(facts, side, claims);
     AddTime(facts, side, claims);
   }
 }

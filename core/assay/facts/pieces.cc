@@ -39,6 +39,20 @@ Bitboard OutpostContesters(const Facts& facts, Side side, Square square) {
          (facts.Own(enemy, PieceKind::kBishop) & ColourOf(square));
 }
 
+Bitboard ScreenedMinors(const Facts& facts, Side side) {
+  const Bitboard minors =
+      facts.Own(side, PieceKind::kKnight) | facts.Own(side, PieceKind::kBishop);
+  return minors &
+         Forward(Other(side), facts.position().Pieces(PieceKind::kPawn));
+}
+
+Bitboard FarControl(const Facts& facts, Side side) {
+  constexpr Bitboard kWhiteHalf =
+      RankMask(0) | RankMask(1) | RankMask(2) | RankMask(3);
+  return facts.Attacked(side) &
+         (side == Side::kWhite ? ~kWhiteHalf : kWhiteHalf);
+}
+
 Bitboard SquareTakenPawns(const Facts& facts, Side side) {
   const Bitboard knights = facts.Own(side, PieceKind::kKnight);
   Bitboard taken = 0;

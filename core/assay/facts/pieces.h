@@ -25,6 +25,13 @@ Bitboard OutpostContesters(const Facts& facts, Side side, Square square);
 // still stands on its start square.
 Bitboard SquareTakenPawns(const Facts& facts, Side side);
 
+// Knights and bishops of the side with a pawn of either side on the square
+// directly ahead.
+Bitboard ScreenedMinors(const Facts& facts, Side side);
+
+// Squares of the opponent's half of the board that the side attacks.
+Bitboard FarControl(const Facts& facts, Side side);
+
 // The start square of the knight that a pawn of the c- or f-file takes the
 // natural square from: b1 or g1 (b8 or g8).
 constexpr Square NaturalKnight(Side side, Square pawn) {

@@ -4,7 +4,6 @@
 #include "assay/rules/movegen.h"
 
 namespace assay {
-
 const char* Name(PlanKind kind) {
   constexpr const char* kNames[kPlanKinds] = {
       "siege",           "lever",    "expansion", "regroup",     "trade",
@@ -20,8 +19,8 @@ const char* Name(Standing standing) {
 }
 
 Centipawns Outlook::Score(const Position& at) const {
-  return Sign(side) *
-         (scores != nullptr ? scores->Of(at, weights) : ScoreOf(at, weights));
+  return Sign(side) * (scores != nullptr ? scores->Of(at, weights)
+                                         : LastingScoreOf(at, weights));
 }
 
 std::optional<Position> PlayAlone(const Position& position, Side side,

@@ -28,7 +28,7 @@ struct Outlook {
   // Where scores are remembered. Null: each is counted anew.
   Scores* scores = nullptr;
 
-  // The ledger's score of a position, for the side.
+  // The ledger's score of a position, for the side, without what is momentary.
   Centipawns Score(const Position& at) const;
 
   Side enemy() const { return Other(side); }

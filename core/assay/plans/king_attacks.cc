@@ -33,9 +33,10 @@ namespace {
 constexpr Centipawns kOppositeWings = 56;
 constexpr Centipawns kChainPoints = 50;
 constexpr Centipawns kDuo = 42;
-constexpr Centipawns kHook = 10;        // the pawn hit has moved already
-constexpr Centipawns kRookBehind = 8;   // on the file that the storm opens
-constexpr Centipawns kLooksAtKing = 5;  // each piece, three at most
+constexpr Centipawns kHook = 10;          // the pawn hit has moved already
+constexpr Centipawns kOpensNothing = -8;  // a piece is driven off, no pawn hit
+constexpr Centipawns kRookBehind = 8;     // on the file that the storm opens
+constexpr Centipawns kLooksAtKing = 5;    // each piece, three at most
 constexpr Centipawns kOpenCentre = -20;
 constexpr Centipawns kEachUndeveloped = -8;
 
@@ -344,6 +345,7 @@ class Attack {
     const Bitboard moved =
         wing_ & facts_.Pawns(enemy_).pawns & ~RelativeRankMask(enemy_, 1);
     if ((hit & moved) != 0) value += kHook;
+    if ((hit & facts_.Pawns(enemy_).pawns) == 0) value += kOpensNothing;
     const Bitboard file = FileMask(FileOf(pawn));
     if ((facts_.Own(side_, PieceKind::kRook) & file) != 0) value += kRookBehind;
     value += kLooksAtKing * std::min(PopCount(looking_), 3);

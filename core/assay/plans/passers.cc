@@ -14,6 +14,7 @@
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/exchange.h"
 #include "assay/facts/routes.h"
+#include "assay/plans/best_drafts.h"
 #include "assay/plans/pawn_play.h"
 
 namespace assay {
@@ -202,7 +203,7 @@ void AddBlockers(const Outlook& outlook, Square pawn, Square goal,
                            ~outlook.facts.Pawns(side).pawns &
                            ~outlook.facts.Own(side, PieceKind::kQueen);
   const int rank = RelativeRank(outlook.enemy(), pawn);
-  for (const Square from : Each(walkers)) {
+  for (const Square from : InOrder(side, walkers)) {
     const PieceKind kind = outlook.position.At(from).kind();
     Centipawns value = WorthOfBlocker(outlook, kind);
     if (value == 0) continue;
@@ -211,13 +212,14 @@ void AddBlockers(const Outlook& outlook, Square pawn, Square goal,
     if (reach.MovesTo(goal) < 1) continue;
     value += (rank - 3) * kARankFurther;
     if (IsMetLater(outlook, pawn)) value -= kLessWhereMet;
-    for (const SquareList& route : reach.RoutesTo(goal, 2)) {
+    for (const SquareList& route : RoutesInOrder(reach, side, goal, 2)) {
       Draft draft;
       draft.kind = PlanKind::kPasser;
       draft.moves = MovesOfRoute(outlook, route);
       if (!AreSound(outlook, draft.moves)) continue;
-      // A way that takes the pawn is no blockade.
-      if (route.ToSet() & Bit(pawn)) continue;
+      // What stands in the way will not wait to be taken; and a way that takes
+      // the pawn is no blockade.
+      if (route.ToSet() & outlook.position.Pieces(outlook.enemy())) continue;
       draft.targets = SquareList{goal, pawn};
       draft.claims.push_back(
           SquaresClaim(ClaimKind::kPassed, outlook.enemy(), Bit(pawn)));

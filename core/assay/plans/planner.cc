@@ -63,10 +63,14 @@ void SortByRank(std::vector<Plan>& plans) {
       [](const Plan& a, const Plan& b) { return Rank(a) > Rank(b); });
 }
 
-// Plans of one kind differ little to a reader: the best alone is kept, and of
-// two with the same moves or the same first move and target, the better.
+// Plans of one kind differ little to a reader: the best alone is kept, unless
+// it is stopped and the other is not, and of two with the same moves or the
+// same first move and target, the better.
 bool IsRepeatOf(const Plan& plan, const Plan& better) {
-  if (plan.kind == better.kind || plan.moves == better.moves) return true;
+  const bool works_instead = better.standing == Standing::kStopped &&
+                             plan.standing != Standing::kStopped;
+  if (plan.kind == better.kind && !works_instead) return true;
+  if (plan.moves == better.moves) return true;
   return plan.moves.front() == better.moves.front() &&
          plan.targets.ToSet() == better.targets.ToSet();
 }

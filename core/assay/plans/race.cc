@@ -23,9 +23,11 @@ int Plies(const Outlook& outlook, const Plan& plan) {
   return 2 * plan.tempi() - (to_move ? 1 : 0);
 }
 
+// To stop the other's plan is no plan to race with.
 const Plan* Rival(const std::vector<Plan>& plans) {
   const Plan* best = nullptr;
   for (const Plan& plan : plans) {
+    if (plan.kind == PlanKind::kRestrain) continue;
     if (plan.standing != Standing::kInTime || plan.gain < kLeastRival) continue;
     if (best == nullptr || plan.gain > best->gain) best = &plan;
   }

@@ -1,5 +1,5 @@
-// The scores of the positions that a search for plans comes to. Finders and
-// appraisals play the same moves again and again.
+// The lasting scores of the positions that a search for plans comes to. Finders
+// and appraisals play the same moves again and again.
 #ifndef ASSAY_PLANS_SCORES_H_
 #define ASSAY_PLANS_SCORES_H_
 
@@ -20,7 +20,7 @@ class Scores {
   Centipawns Of(const Position& position, const Weights& weights) {
     Entry& entry = entries_[position.hash() % kEntries];
     if (!entry.used || entry.hash != position.hash()) {
-      entry = {position.hash(), ScoreOf(position, weights), true};
+      entry = {position.hash(), LastingScoreOf(position, weights), true};
     }
     return entry.score;
   }

@@ -2,26 +2,10 @@
 
 #include <algorithm>
 
-#include "assay/facts/exchange.h"
 #include "assay/facts/routes.h"
 #include "assay/rules/movegen.h"
 
 namespace assay {
-Centipawns MostHanging(const Position& position, Side side) {
-  const Bitboard occupied = position.Occupied();
-  Bitboard attacked = 0;
-  for (const Square square : Each(position.Pieces(Other(side)))) {
-    attacked |= AttacksOf(position.At(square), square, occupied);
-  }
-  attacked &= position.Pieces(side);
-  if (attacked == 0) return 0;
-  const KingShields shields(position);
-  Centipawns most = 0;
-  for (const Square square : Each(attacked)) {
-    most = std::max(most, ExchangeValueOf(position, square, shields));
-  }
-  return most;
-}
 
 Centipawns HangsBefore(const Position& position) {
   return position.InCheck() ? 0

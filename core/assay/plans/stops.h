@@ -4,12 +4,10 @@
 
 #include <vector>
 
+#include "assay/facts/exchange.h"
 #include "assay/plans/draft.h"
 
 namespace assay {
-
-// The most that captures of one piece or pawn of the side gain.
-Centipawns MostHanging(const Position& position, Side side);
 
 // What the side to move loses at once by the legal move: what then hangs of
 // its own beyond what hung before, less what the move takes. Below 0 where it

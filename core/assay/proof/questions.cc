@@ -45,6 +45,24 @@ void LimitByWhatIsKnown(const Position& position, const Inquiry& inquiry,
   }
 }
 
+// All weights nothing but the five of material.
+const Weights& MaterialAlone() {
+  static const Weights material = [] {
+    Weights weights;
+    for (const WeightField& field : WeightFields()) {
+      weights.*field.field = Tapered{};
+    }
+    const Weights usual;
+    for (Tapered Weights::*const unit :
+         {&Weights::pawn, &Weights::knight, &Weights::bishop, &Weights::rook,
+          &Weights::queen}) {
+      weights.*unit = usual.*unit;
+    }
+    return weights;
+  }();
+  return material;
+}
+
 }  // namespace
 
 std::optional<Win> WinOf(const Position& position, Side side, Proof proof) {
@@ -112,6 +130,12 @@ std::optional<Win> WhatItAllows(const Position& position, Move move,
                                 const Inquiry& inquiry) {
   return WinOf(position, Other(position.side_to_move()),
                ProveMove(position, move, inquiry));
+}
+
+bool IsForced(const Position& position, Side side, const Inquiry& inquiry) {
+  const Inquiry count{MaterialAlone(), inquiry.nodes, inquiry.cancelled,
+                      inquiry.left};
+  return FindThreat(position, side, count).has_value();
 }
 
 bool WinsAtLeast(const Position& position, Side side, int gain,

@@ -62,6 +62,11 @@ std::optional<Win> WinOf(const Position& position, Side side, Proof proof);
 std::optional<Win> FindThreat(const Position& position, Side side,
                               const Inquiry& inquiry);
 
+// Whether the side, or the side after a pass, wins material or mates however
+// the opponent plays where both count nothing but material: what one may give
+// up for play elsewhere is not won.
+bool IsForced(const Position& position, Side side, const Inquiry& inquiry);
+
 // What the opponent's best reply to the legal move wins; none where it wins
 // nothing. The line has the move first.
 std::optional<Win> WhatItAllows(const Position& position, Move move,

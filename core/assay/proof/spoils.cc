@@ -1,12 +1,14 @@
 // The decisive capture is the first after which the winner keeps a good part
 // of the final gain, whatever follows in the line. Balances are compared after
-// the winner's moves alone: in between, an exchange is half done.
+// the winner's moves alone, since in between an exchange is half done, and
+// after the answers to its quiet ones, by which it may give back what it won.
 #include "assay/proof/spoils.h"
 
 #include <algorithm>
 #include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/exchange.h"
 
 namespace assay {
 namespace {
@@ -67,11 +69,16 @@ std::optional<Spoils> FindSpoils(const Position& position,
   const auto winner_moves = [&](std::size_t i) {
     return positions[i].side_to_move() == winner;
   };
-  // The least that is left after the winner's moves from each ply on.
+  // The least that is left after these from each ply on.
   std::vector<int> kept = balance;
   for (std::size_t i = kept.size() - 1; i-- > 0;) {
-    const bool counts = i > 0 && winner_moves(i - 1);
-    kept[i] = counts ? std::min(kept[i], kept[i + 1]) : kept[i + 1];
+    kept[i] = kept[i + 1];
+    if (i > 0 && winner_moves(i - 1)) kept[i] = std::min(kept[i], balance[i]);
+    const bool answers_quiet =
+        i > 1 && winner_moves(i) && balance[i - 1] == balance[i - 2];
+    if (answers_quiet) {
+      kept[i] = std::min(kept[i], balance[EndOfRun(line, i - 1)]);
+    }
   }
   std::size_t ply = 0;
   while (!winner_moves(ply) || balance[ply + 1] <= balance[ply] ||
@@ -89,16 +96,22 @@ std::optional<Spoils> FindSpoils(const Position& position,
   spoils.promotes = move.is_promotion();
   spoils.start = spoils.promotes ? StartOf(line, ply, move.from())
                                  : StartOf(line, ply, spoils.square);
-  // Shown as far as the gain is settled: what follows are even trades.
+  // Shown as far as the gain is settled: what follows are even trades, or play
+  // for more that the winner need not go in for, since nothing of its own
+  // hangs.
   const auto quiet_from = [&](std::size_t i) {
     for (std::size_t k = i; k < std::min(i + 2, line.size()); ++k) {
       if (balance[k + 1] != balance[k]) return false;
     }
     return !positions[i].InCheck();
   };
+  const auto may_stop = [&](std::size_t i) {
+    return winner_moves(i) && balance[i] >= gain && !positions[i].InCheck() &&
+           MostHanging(positions[i], winner) == 0;
+  };
   std::size_t shown = ply + 1;
   while (
-      shown < line.size() &&
+      shown < line.size() && !may_stop(shown) &&
       (std::abs(balance[shown] - gain) > kSmallChange || !quiet_from(shown))) {
     ++shown;
   }

@@ -19,16 +19,17 @@ namespace {
 // How much of a surplus is kept, in sixteenths. Opposite-coloured bishops with
 // one or two pawns more are drawn about half the time and more (handbooks on
 // that ending); rook endings a pawn up very often (Tarrasch's "all rook endings
-// are drawn" is the trade's joke about it; own reasoning for the size).
+// are drawn" is the trade's joke about it; measured: less than the joke has
+// it).
 constexpr int kSixteenths = 16;
 constexpr int kKeptOppositeBishops = 8;
-constexpr int kKeptRookEnding = 11;
+constexpr int kKeptRookEnding = 14;
 constexpr int kKeptTooLittle = 1;
 // What the textbooks hold for sure: a trace, so that a search still tells the
 // better side, or nothing where the other could win as little.
 constexpr int kKeptHeld = 1;
-// With more pieces than these, or queens, there is always an attack to hope
-// for.
+// With more pieces than these, or queens beside others, there is always an
+// attack to hope for.
 constexpr int kFewPieces = 2;
 
 Bitboard PiecesWithoutKings(const Facts& facts, Side side) {
@@ -81,14 +82,18 @@ bool IsHeldByTheCorner(const Facts& facts, Side side) {
 }
 
 // The side has no pawn and not enough more than the other: two knights against
-// a bare king, or a minor piece more at most; or only rook pawns whose corner
+// a bare king, a minor piece more at most, or a queen each and nothing else,
+// where only a check that wins at once decides; or only rook pawns whose corner
 // is held.
 bool HasTooLittle(const Facts& facts, Side side) {
   const Bitboard own = PiecesWithoutKings(facts, side);
   if (IsHeldByTheCorner(facts, side)) return true;
-  if (facts.Pawns(side).pawns != 0 || PopCount(own) > kFewPieces ||
-      facts.position().Pieces(PieceKind::kQueen) != 0) {
-    return false;
+  if (facts.Pawns(side).pawns != 0 || PopCount(own) > kFewPieces) return false;
+  if (const Bitboard queens = facts.position().Pieces(PieceKind::kQueen);
+      queens != 0) {
+    const Bitboard kings = facts.position().Pieces(PieceKind::kKing);
+    return queens == (facts.position().Occupied() & ~kings) &&
+           PopCount(queens) == 2 && PopCount(own) == 1;
   }
   const auto worth = [&](Side of) {
     int sum = 0;

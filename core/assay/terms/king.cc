@@ -2,23 +2,14 @@
 //
 // All of it needs something to attack with: values are in proportion to the
 // opponent's heavy pieces, a queen counting as two rooks of four units in all.
-#include <algorithm>
-
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/kings.h"
+#include "assay/terms/attacking_force.h"
 #include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
 namespace {
-
-// A queen 2, a rook 1, at most 4: what there is to attack a king with.
-constexpr int kFullForce = 4;
-int AttackingForce(const Facts& facts, Side attacker) {
-  const int force = 2 * PopCount(facts.Own(attacker, PieceKind::kQueen)) +
-                    PopCount(facts.Own(attacker, PieceKind::kRook));
-  return std::min(force, kFullForce);
-}
 
 template <class Sink>
 class KingTerms {
@@ -236,6 +227,42 @@ void AddActivity(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
+// One entry for the king that is nearer to the pawns.
+template <class Sink>
+void AddNearPawns(const Facts& facts, const Weights& weights, Sink& sink) {
+  if (facts.phase() == kFullPhase) return;
+  const int pawns = PopCount(facts.position().Pieces(PieceKind::kPawn));
+  const int lead = KingMovesToPawns(facts, Side::kBlack) -
+                   KingMovesToPawns(facts, Side::kWhite);
+  if (lead == 0) return;
+  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kKingNearPawns, side,
+           Scale(weights.king_near_pawns, lead > 0 ? lead : -lead, pawns),
+           [&](Details& details) {
+             details.Squares(facts.Own(side, PieceKind::kKing));
+             details.Add(KingPawnsClaim(facts, side));
+           });
+}
+
+// Enemy pawns beside the king that no pawn guards, in the ending.
+template <class Sink>
+void AddRaids(const Facts& facts, const Weights& weights, Side side,
+              Sink& sink) {
+  if (facts.phase() == kFullPhase) return;
+  const PawnFacts& enemy = facts.Pawns(Other(side));
+  const Square king = facts.position().King(side);
+  const Bitboard raided = facts.Attacks(king) & enemy.pawns & ~enemy.attacks;
+  if (raided == 0) return;
+  sink.Add(TermId::kKingRaid, side, weights.king_raid * PopCount(raided),
+           [&](Details& details) {
+             details.Squares(Bit(king) | raided);
+             for (const Square pawn : Each(raided)) {
+               details.Add(AttackCountClaim(facts, side, pawn));
+               details.Add(KingDistanceClaim(facts, side, pawn));
+             }
+           });
+}
+
 }  // namespace
 
 template <class Sink>
@@ -244,8 +271,10 @@ void AddKing(const Facts& facts, const Weights& weights, Sink& sink) {
     KingTerms<Sink>(facts, weights, side, sink).Run();
     AddUncastled(facts, weights, side, sink);
     AddKingAhead(facts, weights, side, sink);
+    AddRaids(facts, weights, side, sink);
   }
   AddActivity(facts, weights, sink);
+  AddNearPawns(facts, weights, sink);
 }
 
 ASSAY_INSTANTIATE_THEME(AddKing);

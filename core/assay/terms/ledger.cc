@@ -16,6 +16,7 @@ void AddAllThemes(const Facts& facts, const Weights& weights, Sink& sink) {
   AddRooks(facts, weights, sink);
   AddDangers(facts, weights, sink);
   AddKing(facts, weights, sink);
+  AddKingAttack(facts, weights, sink);
   AddSpaceAndTime(facts, weights, sink);
   AddLoneKing(facts, weights, sink);
   AddEndings(facts, weights, sink);  // last: it sees the sum of the rest
@@ -32,6 +33,13 @@ void MakeLedger(const Facts& facts, const Weights& weights, Ledger& ledger) {
 Centipawns ScoreOf(const Position& position, const Weights& weights) {
   const Facts facts(position);
   ScoreSink sink(facts.phase());
+  AddAllThemes(facts, weights, sink);
+  return sink.score_cp();
+}
+
+Centipawns LastingScoreOf(const Position& position, const Weights& weights) {
+  const Facts facts(position);
+  LastingSink sink(facts.phase());
   AddAllThemes(facts, weights, sink);
   return sink.score_cp();
 }

@@ -43,6 +43,9 @@ void MakeLedger(const Facts& facts, const Weights& weights, Ledger& ledger);
 // The same score without entries, without allocation.
 Centipawns ScoreOf(const Position& position, const Weights& weights);
 
+// The same without momentary terms: what a plan of several moves is valued by.
+Centipawns LastingScoreOf(const Position& position, const Weights& weights);
+
 // The score term by term, without claims: White's centipawns and the number of
 // entries that are not 0 of each term. For authors of terms.
 struct TermScores {

@@ -107,6 +107,15 @@ void AddMinorPieces(const Facts& facts, const Weights& weights, Sink& sink) {
   for (const Side side : kSides) {
     AddOutposts(facts, weights, side, sink);
     AddBadBishops(facts, weights, side, sink);
+    // A piece at home is behind its pawns because it has not moved.
+    for (const Square minor :
+         Each(ScreenedMinors(facts, side) & ~RelativeRankMask(side, 0))) {
+      sink.Add(TermId::kScreenedMinor, side, weights.screened_minor,
+               [&](Details& details) {
+                 details.Squares(Bit(minor));
+                 details.Add(ScreenedClaim(side, minor));
+               });
+    }
     const Bitboard rim =
         facts.Own(side, PieceKind::kKnight) & (kFileA | kFileH);
     for (const Square knight : Each(rim)) {

@@ -138,27 +138,52 @@ void AddCandidates(const Facts& facts, const Weights& weights, Side side,
   }
 }
 
-// More pawns on a flank where the enemy king is not.
+// More pawns on a flank: where the enemy king is not, to make a passed pawn;
+// where it is, that king is short of them.
 template <class Sink>
 void AddMajorities(const Facts& facts, const Weights& weights, Side side,
                    Sink& sink) {
   const Square enemy_king = facts.position().King(Other(side));
   for (const WingFiles flank : kFlanks) {
-    if (FileOf(enemy_king) >= flank.first && FileOf(enemy_king) <= flank.last) {
-      continue;
-    }
+    const bool at_king =
+        FileOf(enemy_king) >= flank.first && FileOf(enemy_king) <= flank.last;
     Bitboard files = 0;
     for (int f = flank.first; f <= flank.last; ++f) files |= FileMask(f);
     const Bitboard own = facts.Pawns(side).pawns & files;
     const int enemies = PopCount(facts.Pawns(Other(side)).pawns & files);
     const int surplus = PopCount(own) - enemies;
     if (surplus <= 0 || enemies == 0) continue;  // without enemies: passed
-    sink.Add(TermId::kWingMajority, side, weights.wing_majority * surplus,
-             [&](Details& details) {
-               details.Squares(own);
-               details.Add(MajorityClaim(side, own, enemies));
-             });
+    const auto describe = [&](Details& details) {
+      details.Squares(own);
+      details.Add(MajorityClaim(side, own, enemies));
+    };
+    if (at_king) {
+      sink.Add(TermId::kKingWing, Other(side),
+               weights.king_wing_minority * surplus, describe);
+    } else {
+      sink.Add(TermId::kWingMajority, side, weights.wing_majority * surplus,
+               describe);
+    }
   }
+}
+
+// More pawns on the d- and e-files.
+template <class Sink>
+void AddCentreMajority(const Facts& facts, const Weights& weights, Sink& sink) {
+  constexpr Bitboard kCentrePair = FileMask(3) | FileMask(4);
+  const int surplus = PopCount(facts.Pawns(Side::kWhite).pawns & kCentrePair) -
+                      PopCount(facts.Pawns(Side::kBlack).pawns & kCentrePair);
+  if (surplus == 0) return;
+  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(
+      TermId::kCentreMajority, side,
+      weights.centre_majority * (surplus > 0 ? surplus : -surplus),
+      [&](Details& details) {
+        const Bitboard own = facts.Pawns(side).pawns & kCentrePair;
+        details.Squares(own);
+        details.Add(MajorityClaim(
+            side, own, PopCount(facts.Pawns(Other(side)).pawns & kCentrePair)));
+      });
 }
 
 }  // namespace
@@ -172,6 +197,7 @@ void AddPassedPawns(const Facts& facts, const Weights& weights, Sink& sink) {
     AddCandidates(facts, weights, side, sink);
     AddMajorities(facts, weights, side, sink);
   }
+  AddCentreMajority(facts, weights, sink);
 }
 
 ASSAY_INSTANTIATE_THEME(AddPassedPawns);

@@ -178,20 +178,61 @@ void AddIslands(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
+// Pawns on the third rank that a pawn of the second guards.
+template <class Sink>
+void AddLinks(const Facts& facts, const Weights& weights, Side side,
+              Sink& sink) {
+  const Bitboard pawns = facts.Pawns(side).pawns;
+  const Bitboard bases = pawns & RelativeRankMask(side, 1);
+  for (const Square pawn : Each(pawns & PawnAttacks(side, bases))) {
+    sink.Add(TermId::kPawnLink, side, weights.pawn_link, [&](Details& details) {
+      details.Squares(Bit(pawn));
+      for (const Square base :
+           Each(bases & PawnAttacks(Other(side), Bit(pawn)))) {
+        details.Add(ChainBaseClaim(facts, side, base));
+      }
+    });
+  }
+}
+
+// One entry for the side whose pawns have gone further.
+template <class Sink>
+void AddAdvance(const Facts& facts, const Weights& weights, Sink& sink) {
+  const int lead =
+      facts.Pawns(Side::kWhite).advance - facts.Pawns(Side::kBlack).advance;
+  if (lead == 0) return;
+  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(
+      TermId::kAdvancedPawns, side,
+      weights.advanced_pawn * (lead > 0 ? lead : -lead), [&](Details& details) {
+        details.Squares(facts.Pawns(side).pawns & ~(RelativeRankMask(side, 1) |
+                                                    RelativeRankMask(side, 2)));
+        details.Add(PawnAdvanceClaim(facts, side));
+      });
+}
+
 // Holes on files c to f, without an own pawn on them, that an enemy minor piece
-// stands on or attacks.
+// stands on or attacks, and holes on any file with an enemy piece on them. A
+// side without pawns has none to speak of: every square is one.
 template <class Sink>
 void AddHoles(const Facts& facts, const Weights& weights, Side side,
               Sink& sink) {
+  if (facts.Pawns(side).pawns == 0) return;
   const Side enemy = Other(side);
   const Bitboard used = facts.Own(enemy, PieceKind::kKnight) |
                         facts.Own(enemy, PieceKind::kBishop) |
                         facts.AttackedBy(enemy, PieceKind::kKnight) |
                         facts.AttackedBy(enemy, PieceKind::kBishop);
-  const Bitboard holes = facts.Pawns(side).holes & Facts::kCentreFiles & used &
-                         ~facts.Pawns(side).pawns;
-  for (const Square hole : Each(holes)) {
-    sink.Add(TermId::kHole, side, weights.hole, [&](Details& details) {
+  const Bitboard holes = facts.Pawns(side).holes & ~facts.Pawns(side).pawns;
+  const Bitboard in_use = holes & Facts::kCentreFiles & used;
+  const Bitboard settled = holes & facts.position().Pieces(enemy) &
+                           ~facts.Pawns(enemy).pawns &
+                           ~facts.Own(enemy, PieceKind::kKing);
+  for (const Square hole : Each(in_use | settled)) {
+    Tapered value;
+    if (Contains(in_use, hole)) value = value + weights.hole;
+    if (Contains(settled, hole)) value = value + weights.hole_occupied;
+    sink.Add(TermId::kHole, side, value, [&](Details& details) {
       details.Squares(Bit(hole));
       details.Add(SquaresClaim(ClaimKind::kHole, side, Bit(hole)));
       if (facts.position().At(hole).empty()) {
@@ -216,9 +257,11 @@ void AddPawns(const Facts& facts, const Weights& weights, Sink& sink) {
     }
     AddHangingPair(facts, weights, side, sink);
     AddChainBases(facts, weights, side, sink);
+    AddLinks(facts, weights, side, sink);
     AddHoles(facts, weights, side, sink);
   }
   AddIslands(facts, weights, sink);
+  AddAdvance(facts, weights, sink);
 }
 
 ASSAY_INSTANTIATE_THEME(AddPawns);

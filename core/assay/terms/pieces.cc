@@ -27,12 +27,11 @@ void AddScopes(const Facts& facts, const Weights& weights, Side side,
   for (const UsualScope& usual : kUsualScopes) {
     for (const Square square : Each(facts.Own(side, usual.kind))) {
       const int scope = PopCount(facts.Scope(side, square));
-      sink.Add(TermId::kScope, side,
-               weights.*(usual.weight) * (scope - usual.squares),
-               [&](Details& details) {
-                 details.Squares(Bit(square));
-                 details.Add(ScopeClaim(facts, side, square));
-               });
+      const Tapered value = weights.*(usual.weight) * (scope - usual.squares);
+      sink.Add(TermId::kScope, side, value, [&](Details& details) {
+        details.Squares(Bit(square));
+        details.Add(ScopeClaim(facts, side, square));
+      });
     }
   }
 }

@@ -1,6 +1,6 @@
 // Where terms put what they find: a ledger, or a running score alone.
 //
-// Each theme is one function template over the sink, instantiated for both,
+// Each theme is one function template over the sink, instantiated for each,
 // so that the score-only path adds the very integers of the ledger. A term
 // calls Add() once an instance, with a function that names squares and claims;
 // only the ledger calls it.
@@ -28,6 +28,22 @@ class ScoreSink {
  private:
   const int phase_;
   Centipawns score_cp_ = 0;
+};
+
+// A score of what lasts; see IsMomentary.
+class LastingSink {
+ public:
+  explicit LastingSink(int phase) : sink_(phase) {}
+
+  template <class Describe>
+  void Add(TermId term, Side side, Tapered value, Describe&& describe) {
+    if (IsMomentary(term)) return;
+    sink_.Add(term, side, value, std::forward<Describe>(describe));
+  }
+  Centipawns score_cp() const { return sink_.score_cp(); }
+
+ private:
+  ScoreSink sink_;
 };
 
 // What an entry is about, filled in by the term that adds it.
@@ -139,6 +155,8 @@ void AddDangers(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddKing(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
+void AddKingAttack(const Facts& facts, const Weights& weights, Sink& sink);
+template <class Sink>
 void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink);
 template <class Sink>
 void AddLoneKing(const Facts& facts, const Weights& weights, Sink& sink);
@@ -146,10 +164,11 @@ template <class Sink>
 void AddEndings(const Facts& facts, const Weights& weights, Sink& sink);
 
 // Instantiates a theme for all sinks; at the end of the theme's file.
-#define ASSAY_INSTANTIATE_THEME(AddTheme)                            \
-  template void AddTheme(const Facts&, const Weights&, ScoreSink&);  \
-  template void AddTheme(const Facts&, const Weights&, LedgerSink&); \
-  template void AddTheme(const Facts&, const Weights&, TermSink&);   \
+#define ASSAY_INSTANTIATE_THEME(AddTheme)                             \
+  template void AddTheme(const Facts&, const Weights&, ScoreSink&);   \
+  template void AddTheme(const Facts&, const Weights&, LedgerSink&);  \
+  template void AddTheme(const Facts&, const Weights&, LastingSink&); \
+  template void AddTheme(const Facts&, const Weights&, TermSink&);    \
   template void AddTheme(const Facts&, const Weights&, CostSink&)
 
 }  // namespace assay

@@ -2,6 +2,7 @@
 #include <cstdlib>
 
 #include "assay/facts/claim_makers.h"
+#include "assay/facts/pieces.h"
 #include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
@@ -58,6 +59,25 @@ void AddCentreControl(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
+// One entry for the side that attacks more of the other's half, where there are
+// pieces to use it.
+template <class Sink>
+void AddFarControl(const Facts& facts, const Weights& weights, Sink& sink) {
+  const Position& position = facts.position();
+  const Bitboard bare =
+      position.Pieces(PieceKind::kPawn) | position.Pieces(PieceKind::kKing);
+  if (position.Occupied() == bare) return;
+  const int lead = PopCount(FarControl(facts, Side::kWhite)) -
+                   PopCount(FarControl(facts, Side::kBlack));
+  if (lead == 0) return;
+  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
+  sink.Add(TermId::kFarControl, side, weights.far_control * std::abs(lead),
+           [&](Details& details) {
+             details.Squares(FarControl(facts, side));
+             details.Add(FarControlClaim(facts, side));
+           });
+}
+
 template <class Sink>
 void AddDevelopment(const Facts& facts, const Weights& weights, Side side,
                     Sink& sink) {
@@ -79,6 +99,7 @@ template <class Sink>
 void AddSpaceAndTime(const Facts& facts, const Weights& weights, Sink& sink) {
   AddSpace(facts, weights, sink);
   AddCentreControl(facts, weights, sink);
+  AddFarControl(facts, weights, sink);
   for (const Side side : kSides) AddDevelopment(facts, weights, side, sink);
   sink.Add(TermId::kTempo, facts.position().side_to_move(), weights.tempo,
            [&](Details& details) { details.Add(ToMoveClaim(facts)); });

@@ -39,15 +39,20 @@ enum class TermId : std::uint8_t {
   kHangingPawns,
   kChainBase,
   kPawnIslands,
+  kPawnLink,
+  kAdvancedPawns,
   kPassedPawn,
   kCandidate,
   kWingMajority,
+  kKingWing,
+  kCentreMajority,
   kHole,
   // pieces
   kScope,
   kOutpost,
   kOutpostInReach,
   kBadBishop,
+  kScreenedMinor,
   kKnightForBishop,
   kKnightOnRim,
   kKnightSquareTaken,
@@ -59,6 +64,8 @@ enum class TermId : std::uint8_t {
   kLoosePiece,
   kPinned,
   kTrapped,
+  kUnderFire,
+  kThinlyGuarded,
   // king
   kShelter,
   kFlankPawnMoved,
@@ -67,10 +74,17 @@ enum class TermId : std::uint8_t {
   kKingAttackers,
   kUncastled,
   kKingAhead,
+  kNearKing,
+  kCheckSquares,
+  kKingZone,
+  kKingShut,
   kKingActivity,
+  kKingNearPawns,
+  kKingRaid,
   // space and centre
   kSpace,
   kCentreControl,
+  kFarControl,
   // time
   kUndeveloped,
   kEarlyQueen,
@@ -92,6 +106,24 @@ inline constexpr int kTerms = static_cast<int>(TermId::kDeadPosition) + 1;
 
 constexpr int Index(TermId id) { return static_cast<int>(id); }
 
+// Who stands near, behind or against whom: most moves change it, so that a plan
+// of several moves can count neither on having it nor on being rid of it.
+constexpr bool IsMomentary(TermId id) {
+  switch (id) {
+    case TermId::kScreenedMinor:
+    case TermId::kUnderFire:
+    case TermId::kThinlyGuarded:
+    case TermId::kNearKing:
+    case TermId::kCheckSquares:
+    case TermId::kKingZone:
+    case TermId::kKingShut:
+    case TermId::kKingRaid:
+      return true;
+    default:
+      return false;
+  }
+}
+
 // What the catalogue says of a term. All texts are complete English phrases.
 struct TermInfo {
   TermId id;
@@ -112,7 +144,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 5;
+inline constexpr unsigned kCatalogueVersion = 6;
 
 }  // namespace assay
 

@@ -4,6 +4,7 @@
 import {
   kindOf, nameOf, parseFen, squareOf,
 } from './board.mjs';
+import { ACTIVITY_KINDS } from './activity.mjs';
 import { ENDING_KINDS } from './endings.mjs';
 import { EXACT_KINDS } from './exact.mjs';
 import { FILE_AND_CENTRE_KINDS } from './files_centre.mjs';
@@ -24,6 +25,7 @@ export const KINDS = {
   ...PIECE_KINDS,
   ...SIEGE_KINDS,
   ...KING_KINDS,
+  ...ACTIVITY_KINDS,
   ...ENDING_KINDS,
   ...TEXTBOOK_KINDS,
   ...EXACT_KINDS,
