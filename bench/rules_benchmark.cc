@@ -14,7 +14,7 @@ struct PerftRow {
   long long leaves;  // published, see tests/rules/perft_test.cc
 };
 const PerftRow kPerftRows[] = {
-    {kPositions[0], 5, 4865609},
+    {kPositions[0], 6, 119060324},
     {kPositions[1], 4, 4085603},
     {kPositions[2], 5, 674624},
 };

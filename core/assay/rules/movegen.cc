@@ -84,16 +84,15 @@ class Generator {
         king_(position.King(kUs)) {}
 
   void Run() {
-    const Bitboard checkers = position_.Attackers(kThem, king_, occupied_);
+    FindCheckersAndPins();
     const Bitboard steps = KingAttacks(king_) & ~own_ & wanted_;
     const Bitboard unsafe =
         steps != 0 || MayCastle() ? UnsafeSquares() : kEmptySet;
     sink_.Targets(king_, steps & ~unsafe);
-    if (HasMany(checkers)) return;
-    FindPins();
+    if (HasMany(checkers_)) return;
     Bitboard allowed = wanted_;
-    if (checkers != 0) {
-      allowed &= checkers | Between(king_, First(checkers));
+    if (checkers_ != 0) {
+      allowed &= checkers_ | Between(king_, First(checkers_));
     } else {
       Castling(unsafe);
     }
@@ -129,31 +128,38 @@ class Generator {
     return unsafe;
   }
 
+  // But for what the enemy attacks, which takes longer to find out.
   bool MayCastle(Wing wing) const {
     return position_.castling().Has(kUs, wing) &&
+           (Between(king_, CastlingRook(kUs, wing)) & occupied_) == 0 &&
            Contains(wanted_, CastledKing(kUs, wing));
   }
   bool MayCastle() const {
     return MayCastle(Wing::kKingside) || MayCastle(Wing::kQueenside);
   }
 
-  // A pinned piece may move only on its pin's line: a piece alone between the
-  // king and an enemy slider, kept apart by the kind of line.
-  void FindPins() {
+  // Enemy sliders that would see the king if no own piece stood between: one
+  // that none does gives check, one that a single piece does pins it. A pinned
+  // piece may move only on its pin's line, kept apart by the kind of line.
+  void FindCheckersAndPins() {
+    checkers_ = (PawnAttacks(kUs, king_) & Enemy(PieceKind::kPawn)) |
+                (KnightAttacks(king_) & Enemy(PieceKind::kKnight));
     const Bitboard queens = Enemy(PieceKind::kQueen);
-    const Bitboard rooks =
-        (Enemy(PieceKind::kRook) | queens) & RookAttacks(king_, enemy_);
-    for (const Square s : Each(rooks)) {
+    Classify((Enemy(PieceKind::kRook) | queens) & RookAttacks(king_, enemy_),
+             pin_straight_);
+    Classify(
+        (Enemy(PieceKind::kBishop) | queens) & BishopAttacks(king_, enemy_),
+        pin_diagonal_);
+  }
+  void Classify(Bitboard sliders, Bitboard& pins) {
+    for (const Square s : Each(sliders)) {
       const Bitboard between = Between(king_, s);
       const Bitboard own = between & own_;
-      if (own != 0 && !HasMany(own)) pin_straight_ |= between | Bit(s);
-    }
-    const Bitboard bishops =
-        (Enemy(PieceKind::kBishop) | queens) & BishopAttacks(king_, enemy_);
-    for (const Square s : Each(bishops)) {
-      const Bitboard between = Between(king_, s);
-      const Bitboard own = between & own_;
-      if (own != 0 && !HasMany(own)) pin_diagonal_ |= between | Bit(s);
+      if (own == 0) {
+        checkers_ |= Bit(s);
+      } else if (!HasMany(own)) {
+        pins |= between | Bit(s);
+      }
     }
   }
 
@@ -161,9 +167,7 @@ class Generator {
     for (const Wing wing : kWings) {
       if (!MayCastle(wing)) continue;
       const Square to = CastledKing(kUs, wing);
-      const Bitboard king_path = Between(king_, to) | Bit(to);
-      const Bitboard empty_path = Between(king_, CastlingRook(kUs, wing));
-      if ((empty_path & occupied_) == 0 && (king_path & unsafe) == 0) {
+      if (((Between(king_, to) | Bit(to)) & unsafe) == 0) {
         sink_.One(Move(king_, to, Move::Type::kCastling));
       }
     }
@@ -246,6 +250,7 @@ class Generator {
   const Bitboard enemy_;
   const Bitboard occupied_;
   const Square king_;
+  Bitboard checkers_ = 0;
   Bitboard pin_straight_ = 0;
   Bitboard pin_diagonal_ = 0;
 };

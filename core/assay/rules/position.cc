@@ -67,6 +67,16 @@ void Position::Remove(Square square) {
   hash_ ^= Key(piece, square);
 }
 
+void Position::Shift(Square from, Square to) {
+  const Piece piece = board_[from];
+  const Bitboard both = Bit(from) | Bit(to);
+  board_[from] = Piece();
+  board_[to] = piece;
+  sides_[Index(piece.side())] ^= both;
+  kinds_[Index(piece.kind())] ^= both;
+  hash_ ^= Key(piece, from) ^ Key(piece, to);
+}
+
 Position Position::Unchecked(const ParsedPosition& parsed) {
   EnsureAttackTables();
   Position position;
@@ -161,19 +171,23 @@ void Position::Play(Move move) {
     Remove(to);
     halfmove_clock_ = 0;
   }
-  Remove(from);
-  Put(to, move.is_promotion() ? Piece(us, move.promotion()) : mover);
-  if (move.type() == Move::Type::kEnPassant) {
-    Remove(CapturedPawn(to));
-  } else if (move.type() == Move::Type::kCastling) {
-    const RookMove rook = CastlingRookMove(us, to);
-    Remove(rook.from);
-    Put(rook.to, Piece(us, PieceKind::kRook));
+  if (move.is_promotion()) {
+    Remove(from);
+    Put(to, Piece(us, move.promotion()));
+  } else {
+    Shift(from, to);
+    if (move.type() == Move::Type::kEnPassant) {
+      Remove(CapturedPawn(to));
+    } else if (move.type() == Move::Type::kCastling) {
+      const RookMove rook = CastlingRookMove(us, to);
+      Shift(rook.from, rook.to);
+    }
   }
-  if (!castling_.empty()) {
+  const auto kept =
+      static_cast<std::uint8_t>(kRightsKept.kept[from] & kRightsKept.kept[to]);
+  if ((castling_.bits() & ~kept) != 0) {
     hash_ ^= kHashKeys.castling[castling_.bits()];
-    castling_.Keep(static_cast<std::uint8_t>(kRightsKept.kept[from] &
-                                             kRightsKept.kept[to]));
+    castling_.Keep(kept);
     hash_ ^= kHashKeys.castling[castling_.bits()];
   }
   side_to_move_ = Other(us);
@@ -212,8 +226,7 @@ void Position::Unmake(Move move, const Undo& undo) {
     Put(to, undo.captured);
   } else if (move.type() == Move::Type::kCastling) {
     const RookMove rook = CastlingRookMove(us, to);
-    Remove(rook.to);
-    Put(rook.from, Piece(us, PieceKind::kRook));
+    Shift(rook.to, rook.from);
   }
   side_to_move_ = us;
   fullmove_number_ = undo.fullmove_number;

@@ -144,6 +144,7 @@ class Position {
   Undo SavedBefore(Move move) const;
   void Put(Square square, Piece piece);
   void Remove(Square square);
+  void Shift(Square from, Square to);  // `to` is empty
   void SetEnPassantIfLegal(Square square);
   bool EnPassantIsLegal(Square square) const;
 
