@@ -1,253 +1,279 @@
 // The page: what an author of terms looks at first. Each term is a row with its
 // interval on a common axis, so that what earns its place stands apart from
-// what does not.
+// what does not, and with the curve of its size; then where scores promise too
+// much or too little.
 #include <algorithm>
-#include <cmath>
-#include <cstdio>
 
+#include "assay/lesson/markup.h"
+#include "bench/format.h"
+#include "bench/worth/charts.h"
 #include "bench/worth/report.h"
 
 namespace assay::bench {
 namespace {
 
-std::string Fixed(double value, int digits) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", digits, value);
-  return text;
-}
-
-std::string Text(std::string_view text) {
-  std::string out;
-  for (const char c : text) {
-    switch (c) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      default:
-        out += c;
-    }
-  }
-  return out;
-}
-
 constexpr const char* kHead = R"(<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8">
+<html lang="en">
+<head>
+<meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
 <title>What each term is worth</title>
 <style>
-:root { --ink: #26303a; --soft: #6c7883; --line: #d9dee2; --paper: #fbfaf7;
-  --good: #2f6f6b; --bad: #b4552d; --mark: #c9a13b; }
-body { margin: 0 auto; max-width: 62rem; padding: 2rem 1.2rem 4rem;
-  background: var(--paper); color: var(--ink);
-  font: 15px/1.5 "Source Sans 3", "Noto Sans", "Segoe UI", sans-serif; }
-h1 { font-weight: 600; font-size: 1.7rem; margin: 0; }
-h2 { font-weight: 600; font-size: 1.15rem; margin: 2.6rem 0 .3rem; }
+:root { color-scheme: light dark; --ink: #1d1a17; --soft: #5a5348;
+  --paper: #fffdf8; --wash: #f5f0e4; --line: #8d8473; --hair: #ddd5c4;
+  --good: #14555c; --bad: #8a3f0d; --open: #8d6a12; }
+@media (prefers-color-scheme: dark) {
+  :root { --ink: #efe7d8; --soft: #bdb2a0; --paper: #1d1a17; --wash: #292520;
+    --line: #857b6b; --hair: #413b33; --good: #7fcbd3; --bad: #f0a970;
+    --open: #d9bb62; }
+}
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 72rem; padding: 2rem 1.2rem 4rem;
+  background: var(--paper); color: var(--ink); line-height: 1.45;
+  font-family: "Gill Sans", "Noto Sans", "DejaVu Sans", Verdana, sans-serif;
+  font-size: .92rem; }
+h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .2rem; }
+h2 { font-size: 1.25rem; margin: 2.6rem 0 .3rem; padding-top: .8rem;
+  border-top: 3px double var(--line); }
+h3 { font-size: 1rem; margin: 1.6rem 0 .4rem; }
 p { margin: .2rem 0 .8rem; max-width: 46rem; color: var(--soft); }
-.figures { display: flex; flex-wrap: wrap; gap: 1.6rem; margin: 1.2rem 0; }
-.figures div { min-width: 7rem; }
-.figures b { display: block; font-size: 1.5rem; font-weight: 600; }
-.figures span { color: var(--soft); font-size: .85rem; }
-table { border-collapse: collapse; width: 100%; }
-th { text-align: right; font-weight: 600; font-size: .8rem;
-  color: var(--soft); padding: .2rem .5rem; border-bottom: 1px solid var(--line); }
-td { text-align: right; padding: .16rem .5rem;
-  border-bottom: 1px solid #eceef0; font-variant-numeric: tabular-nums; }
-th:first-child, td:first-child { text-align: left; padding-left: 0; }
-td.chart { width: 16rem; padding: 0; }
-td small { color: var(--soft); }
-svg text { font: 11px sans-serif; fill: var(--soft); }
+a { color: var(--good); }
+:focus-visible { outline: 3px solid var(--bad); outline-offset: 2px; }
+dl { display: flex; flex-wrap: wrap; gap: 1rem 2rem; margin: 1.2rem 0 0; }
+dl div { display: flex; flex-direction: column-reverse; }
+dt { color: var(--soft); font-size: .82rem; }
+dd { margin: 0; font-size: 1.5rem; }
+.wide { overflow-x: auto; }
+table { border-collapse: collapse; width: 100%; white-space: nowrap; }
+th, td { text-align: right; padding: .18rem .55rem; vertical-align: middle;
+  border-bottom: 1px solid var(--hair); font-weight: normal;
+  font-variant-numeric: tabular-nums; }
+thead th { vertical-align: bottom; font-size: .8rem; color: var(--soft);
+  border-bottom: 1.5px solid var(--line); }
+tr > :first-child { text-align: left; padding-left: 0; min-width: 11rem; }
+tbody tr:hover { background: var(--wash); }
+td.chart, th.chart { text-align: left; padding: 0 .3rem; }
+td.words, th.words { text-align: left; }
+td.words { color: var(--soft); font-size: .84rem; white-space: normal;
+  min-width: 13.5rem; line-height: 1.2; }
+.few > * { color: var(--soft); }
+.beside { display: flex; flex-wrap: wrap; gap: 1rem 2rem; align-items: flex-start; }
+.beside figure { flex: 2 1 24rem; max-width: 46rem; }
+.beside .wide { flex: 1 1 15rem; font-size: .84rem; }
+.beside tr > :first-child { min-width: 6rem; }
+summary { cursor: pointer; list-style: none; }
+summary::after { content: " \22EF"; color: var(--line); }
+details[open] summary { font-weight: bold; }
+details p { white-space: normal; width: 16rem; margin: .1rem 0 .4rem;
+  font-size: .84rem; }
 svg { display: block; overflow: visible; }
-</style></head><body>
+svg text { font-size: 11px; fill: var(--soft); }
+figure { margin: 0; }
+figcaption { font-size: .84rem; color: var(--soft); }
+figcaption b { color: var(--ink); display: block; font-size: .92rem; }
+.small { display: grid; gap: 1.2rem 1.4rem; list-style: none; padding: 0;
+  margin: .4rem 0; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); }
+.axis { stroke: var(--line); }
+.grid { stroke: var(--hair); }
+.reach { stroke-width: 3; stroke-linecap: round; opacity: .55; }
+.reach.earned { stroke: var(--good); } .mark.earned { fill: var(--good); }
+.reach.harmful { stroke: var(--bad); } .mark.harmful { fill: var(--bad); }
+.reach.unsure { stroke: var(--open); }
+.mark.unsure { fill: var(--paper); stroke: var(--open); stroke-width: 2; }
+.size { fill: none; stroke: var(--soft); stroke-width: 1.4; }
+.least { fill: var(--good); }
+.expected { fill: none; stroke: var(--ink); stroke-dasharray: 5 4;
+  stroke-width: 1.3; }
+.own { fill: none; stroke: var(--bad); stroke-width: 1.3; }
+.actual { fill: var(--good); opacity: .75; }
+.bar { fill: var(--good); opacity: .75; }
+@media (max-width: 44rem) {
+  tr > :first-child { white-space: normal; min-width: 7.5rem; width: 7.5rem;
+    line-height: 1.2; }
+  .worth svg { width: 12.5rem; }
+}
+</style>
+</head>
+<body>
 )";
 
-std::string Row(const std::string& label, const std::string& value) {
-  return "<div><b>" + value + "</b><span>" + label + "</span></div>";
+std::string Milli(double loss) { return Fixed(1000 * loss, 2); }
+
+std::string Cell(const std::string& text) { return "<td>" + text + "</td>"; }
+
+std::string ChartCell(const std::string& chart,
+                      const std::string& css_class = "chart") {
+  return "<td class=\"" + css_class + "\">" + chart + "</td>";
 }
 
-// A square root axis: small worths stay apart, large ones stay on the page.
-class WorthAxis {
- public:
-  WorthAxis(double low, double high)
-      : low_(Root(low)), high_(std::max(Root(high), Root(low) + 1e-6)) {}
-  double X(double loss) const {
-    return 250 * (Root(loss) - low_) / (high_ - low_);
-  }
+std::string Figure(const std::string& label, const std::string& value) {
+  return "<div><dt>" + label + "</dt><dd>" + value + "</dd></div>\n";
+}
 
- private:
-  static double Root(double loss) {
-    return std::copysign(std::sqrt(std::abs(loss)), loss);
-  }
-  double low_;
-  double high_;
-};
+// A table that scrolls by itself where the page is narrow.
+std::string Table(const std::string& name, const std::string& head,
+                  const std::string& rows) {
+  return "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"" +
+         name + "\">\n<table>\n<thead><tr>" + head +
+         "</tr></thead>\n<tbody>\n" + rows + "</tbody>\n</table>\n</div>\n";
+}
 
-std::string Interval(const Tally::TermWorth& term, const WorthAxis& axis) {
-  const double loss = term.loss[Tally::kOut];
-  const char* colour = term.low > 0    ? "var(--good)"
-                       : term.high < 0 ? "var(--bad)"
-                                       : "var(--mark)";
-  const double zero = axis.X(0);
-  std::string out = "<svg width=\"250\" height=\"18\">";
-  out += "<line x1=\"" + Fixed(zero, 1) + "\" x2=\"" + Fixed(zero, 1) +
-         "\" y1=\"0\" y2=\"18\" stroke=\"var(--line)\"/>";
-  out += "<line x1=\"" + Fixed(axis.X(term.low), 1) + "\" x2=\"" +
-         Fixed(axis.X(term.high), 1) + "\" y1=\"9\" y2=\"9\" stroke=\"" +
-         colour +
-         "\" stroke-width=\"3\" stroke-linecap=\"round\" "
-         "opacity=\"0.45\"/>";
-  out += "<circle cx=\"" + Fixed(axis.X(loss), 1) +
-         "\" cy=\"9\" r=\"4\" fill=\"" + std::string(colour) + "\"/></svg>";
+std::string Heads(const std::vector<std::string>& heads) {
+  std::string out;
+  for (const std::string& head : heads) {
+    out += "<th scope=\"col\">" + head + "</th>";
+  }
   return out;
 }
 
-std::string TermRows(const std::vector<Tally::TermWorth>& terms) {
-  double low = 0;
-  double high = 0;
-  for (const Tally::TermWorth& term : terms) {
-    low = std::min(low, std::min(term.low, term.loss[Tally::kOut]));
-    high = std::max(high, std::max(term.high, term.loss[Tally::kOut]));
-  }
-  const WorthAxis axis(low, high);
-  std::string out =
-      "<table><tr><th>term</th><th>worth, interval</th><th>left out</th>"
-      "<th>halved</th><th>half again</th><th>fires</th><th>size, cp</th>"
-      "<th>goes with</th></tr>\n";
-  for (const Tally::TermWorth& term : terms) {
-    const TermInfo& info = Info(term.id);
-    out += "<tr><td title=\"" + Text(info.definition) + "\">" +
-           Text(info.title) + "</td><td class=\"chart\">" +
-           Interval(term, axis) + "</td>";
-    for (const double loss : {term.loss[Tally::kOut], term.loss[Tally::kHalf],
-                              term.loss[Tally::kMore]}) {
-      out += "<td>" + Fixed(1000 * loss, 2) + "</td>";
+std::string WorthTable(const Tally& tally, const std::string& name,
+                       const std::vector<Tally::Worth>& worths) {
+  const bool terms = !worths.empty() && !worths.front().companions.empty();
+  const WorthAxis axis(worths);
+  std::string rows;
+  for (const Tally::Worth& worth : worths) {
+    const Part& part = tally.PartOf(worth.part);
+    rows += "<tr><td><details><summary>" + Escaped(part.title) +
+            "</summary><p>" + Escaped(part.definition) + "</p></details></td>" +
+            ChartCell(axis.Interval(worth), "chart worth") +
+            Cell(Milli(worth.loss[Tally::kOut])) + ChartCell(SizeCurve(worth)) +
+            Cell(BestFactor(worth)) + Cell(Fixed(100 * worth.fires, 1) + "%") +
+            Cell(Fixed(worth.size, 1));
+    if (terms) {
+      rows += "<td class=\"words\">";
+      if (!worth.companions.empty()) {
+        const auto& companion = worth.companions[0];
+        rows += Escaped(tally.PartOf(companion.part).title) + " " +
+                Fixed(companion.correlation, 2);
+      }
+      rows += "</td>";
     }
-    out += "<td>" + Fixed(100 * term.fires, 1) + "%</td><td>" +
-           Fixed(term.size, 1) + "</td><td><small>";
-    if (!term.companions.empty()) {
-      out += Text(Info(term.companions[0].id).title) + " " +
-             Fixed(term.companions[0].correlation, 2);
-    }
-    out += "</small></td></tr>\n";
+    rows += "</tr>\n";
   }
-  return out + "</table>\n";
+  std::string head = Heads({name}) +
+                     "<th scope=\"col\" class=\"chart worth\">worth, interval" +
+                     axis.Ticks() + "</th>" +
+                     Heads({"left out", "size", "best &times;", "fires", "cp"});
+  if (terms) head += "<th scope=\"col\" class=\"words\">goes with</th>";
+  return Table(name + "s", head, rows);
 }
 
-// Expected points by score: the curve, and what happened by bucket, a disc's
-// area being its positions.
-std::string CalibrationChart(const Tally& tally) {
-  constexpr double kWidth = 620;
-  constexpr double kHeight = 300;
-  constexpr double kReach = 650;
-  const auto x = [&](double cp) {
-    return 40 + (kWidth - 50) * (cp + kReach) / (2 * kReach);
-  };
-  const auto y = [&](double points) {
-    return 10 + (kHeight - 40) * (1 - points);
-  };
-  std::string out =
-      "<svg viewBox=\"0 0 620 300\" width=\"100%\" "
-      "style=\"max-width:44rem\">";
-  for (const double points : {0.0, 0.25, 0.5, 0.75, 1.0}) {
-    out += "<line x1=\"40\" x2=\"610\" y1=\"" + Fixed(y(points), 1) +
-           "\" y2=\"" + Fixed(y(points), 1) + "\" stroke=\"var(--line)\"/>" +
-           "<text x=\"6\" y=\"" + Fixed(y(points) + 4, 1) + "\">" +
-           Fixed(100 * points, 0) + "%</text>";
-  }
-  for (int cp = -600; cp <= 600; cp += 200) {
-    out += "<text text-anchor=\"middle\" x=\"" + Fixed(x(cp), 1) +
-           "\" y=\"292\">" + std::to_string(cp) + "</text>";
-  }
-  out +=
-      "<polyline fill=\"none\" stroke=\"var(--soft)\" "
-      "stroke-dasharray=\"5 4\" points=\"";
-  for (int cp = -650; cp <= 650; cp += 10) {
-    out +=
-        Fixed(x(cp), 1) + "," + Fixed(y(Expected(cp, tally.scale())), 1) + " ";
-  }
-  out += "\"/>";
-  const std::vector<CalibrationPoint> points =
-      Calibration(tally.scores(), tally.scale());
-  double most = 1;
+std::string BucketTable(const std::vector<CalibrationPoint>& points) {
+  std::string rows;
   for (const CalibrationPoint& point : points) {
-    most = std::max(most, point.positions);
+    rows += "<tr><th scope=\"row\">" + std::to_string(point.from) + " to " +
+            std::to_string(point.to) + "</th>" +
+            Cell(Fixed(point.positions, 0)) +
+            Cell(Fixed(100 * point.predicted, 1) + "%") +
+            Cell(Fixed(100 * point.actual, 1) + "%") + "</tr>\n";
   }
-  for (const CalibrationPoint& point : points) {
-    const double middle =
-        std::clamp((point.from + point.to) / 2.0, -640.0, 640.0);
-    out += "<circle cx=\"" + Fixed(x(middle), 1) + "\" cy=\"" +
-           Fixed(y(point.actual), 1) + "\" r=\"" +
-           Fixed(2 + 8 * std::sqrt(point.positions / most), 1) +
-           "\" fill=\"var(--good)\" opacity=\"0.75\"><title>" +
-           std::to_string(point.from) + " to " + std::to_string(point.to) +
-           ": predicted " + Fixed(point.predicted, 3) + ", actual " +
-           Fixed(point.actual, 3) + ", " + Fixed(point.positions, 0) +
-           " positions</title></circle>";
-  }
-  return out + "</svg>\n";
+  return Table("Buckets", Heads({"score", "how many", "predicted", "actual"}),
+               rows);
 }
 
-std::string SliceRows(const Tally& tally) {
-  std::string out =
-      "<table><tr><th>positions with</th><th>how many</th><th>log loss</th>"
-      "<th>a constant</th><th>explained</th></tr>\n";
+std::string SliceTable(const Tally& tally) {
+  constexpr double kFullBar = 0.25;
+  std::string rows;
   for (const Slice& slice : tally.slices()) {
     if (slice.scores.positions() == 0) continue;
-    const double loss = slice.scores.Loss(tally.scale());
-    const double constant = slice.scores.ConstantLoss();
-    const double gain = constant > 0 ? (constant - loss) / constant : 0;
-    out += "<tr><td>" + Text(slice.group) + ": " + Text(slice.name) +
-           "</td><td>" + Fixed(slice.scores.positions(), 0) + "</td><td>" +
-           Fixed(loss, 5) + "</td><td>" + Fixed(constant, 5) +
-           "</td><td class=\"chart\"><svg width=\"250\" height=\"14\">"
-           "<rect y=\"3\" height=\"8\" rx=\"2\" fill=\"var(--good)\" "
-           "opacity=\"0.6\" width=\"" +
-           Fixed(std::clamp(1000 * gain, 0.0, 250.0), 1) + "\"/><text x=\"" +
-           Fixed(std::clamp(1000 * gain, 0.0, 205.0) + 5, 1) + "\" y=\"11\">" +
-           Fixed(100 * gain, 1) + "%</text></svg></td></tr>\n";
+    const SliceFigures figures = FiguresOf(slice, tally.scale());
+    const double gain =
+        figures.constant_loss > 0
+            ? (figures.constant_loss - figures.loss) / figures.constant_loss
+            : 0;
+    const double more = 100 * (figures.actual - figures.predicted);
+    rows += std::string(IsLarge(slice) ? "<tr>" : "<tr class=\"few\">") +
+            "<th scope=\"row\">" + Escaped(slice.group) + ": " +
+            Escaped(slice.name) + "</th>" +
+            Cell(Fixed(slice.scores.positions(), 0)) +
+            Cell(Fixed(figures.loss, 4)) +
+            Cell(Fixed(figures.constant_loss, 4)) +
+            ChartCell(ShareBar(gain, kFullBar)) +
+            Cell(Fixed(figures.own_scale, 0)) +
+            Cell(Fixed(100 * figures.miss, 1) + "%") +
+            Cell((more < 0 ? "" : "+") + Fixed(more, 1) + "%") + "</tr>\n";
   }
-  return out + "</table>\n";
+  return Table("Slices",
+               Heads({"positions with", "how many", "log loss", "a constant"}) +
+                   "<th scope=\"col\" class=\"chart\">less by</th>" +
+                   Heads({"own scale", "miss", "White, more"}),
+               rows);
+}
+
+std::string SliceCharts(const Tally& tally, const std::string& group) {
+  std::string out;
+  for (const Slice& slice : tally.slices()) {
+    if (slice.group != group || !IsLarge(slice)) continue;
+    const SliceFigures figures = FiguresOf(slice, tally.scale());
+    out += "<li><figure>" +
+           SmallCalibrationChart(figures.calibration, tally.scale(),
+                                 figures.own_scale) +
+           "<figcaption><b>" + Escaped(slice.name) + "</b>" +
+           Fixed(slice.scores.positions(), 0) + " positions, own scale " +
+           Fixed(figures.own_scale, 0) + ", miss " +
+           Fixed(100 * figures.miss, 1) + "%</figcaption></figure></li>\n";
+  }
+  if (out.empty()) return out;
+  return Element("h3", "", "By " + group) + "<ul class=\"small\">\n" + out +
+         "</ul>\n";
 }
 
 }  // namespace
 
 std::string ToHtml(const Tally& tally, const std::string& source) {
-  const double loss = tally.scores().Loss(tally.scale());
+  const Histogram& scores = tally.scores();
+  const std::vector<CalibrationPoint> calibration =
+      Calibration(scores, tally.scale(), Buckets::kFine);
   std::string out = kHead;
-  out += "<h1>What each term is worth</h1>\n<p>" + Text(source) +
-         "; catalogue " + std::to_string(kCatalogueVersion) + ", weights " +
-         Fingerprint(tally.weights()) + "</p>\n<div class=\"figures\">";
-  out += Row("positions", Fixed(tally.scores().positions(), 0)) +
-         Row("games", std::to_string(tally.games())) +
-         Row("log loss", Fixed(loss, 5)) +
-         Row("a constant's", Fixed(tally.scores().ConstantLoss(), 5)) +
-         Row("scale, centipawns", Fixed(tally.scale(), 1)) + "</div>\n";
+  out += "<main>\n<h1>What each term is worth</h1>\n" +
+         Element("p", "",
+                 source + "; catalogue " + std::to_string(kCatalogueVersion) +
+                     ", weights " + Fingerprint(tally.weights())) +
+         "<dl>\n" + Figure("positions", Fixed(scores.positions(), 0)) +
+         Figure("games", std::to_string(tally.games())) +
+         Figure("log loss", Fixed(scores.Loss(tally.scale()), 5)) +
+         Figure("log loss of a constant", Fixed(scores.ConstantLoss(), 5)) +
+         Figure("scale, centipawns", Fixed(tally.scale(), 1)) +
+         Figure("mean miss of the points",
+                Fixed(100 * MeanMiss(calibration), 1) + "%") +
+         "</dl>\n";
   out +=
-      "<h2>Terms</h2>\n<p>How much worse results are predicted, in "
-      "thousandths of log loss, without the term, with half of its weights "
-      "and with half as much again. The line is the 95% interval over "
-      "games, on a square root axis; a term whose line crosses zero has not "
-      "earned its place on these games, and one that gains by a change has "
-      "the wrong size.</p>\n" +
-      TermRows(tally.Terms());
+      "<h2>Themes</h2>\n<p>How much worse results are predicted, in "
+      "thousandths "
+      "of log loss, without the terms of a theme. The line is the 95% interval "
+      "over games, on an axis that is widest at zero. A disc has earned its "
+      "place on these games; a ring, whose line crosses zero, has not yet; a "
+      "square does harm. The curve is the loss with less and more of the "
+      "weights: where its lowest point is off the line, these games would give "
+      "them another size, &ldquo;best&rdquo; times their own. Fires: the share "
+      "of positions with an entry; cp: the mean size there.</p>\n" +
+      WorthTable(tally, "Theme", tally.Themes());
   out +=
-      "<h2>Predicted and actual</h2>\n<p>White's share of the points by "
-      "score: the curve is what the scale expects, each disc what "
-      "happened.</p>\n" +
-      CalibrationChart(tally);
+      "<h2>Terms</h2>\n<p>The same of each term. Terms that go together share "
+      "their worth: the last column has the closest, with its "
+      "correlation.</p>\n" +
+      WorthTable(tally, "Term", tally.Terms());
   out +=
-      "<h2>By phase, structure and material</h2>\n<p>The scale is the one "
-      "of all positions.</p>\n" +
-      SliceRows(tally);
-  return out + "</body></html>\n";
+      "<h2>Predicted and actual</h2>\n<p>White's share of the points by score: "
+      "the dashed curve is what the scale expects, each disc what happened in "
+      "a bucket of scores, its area the number of positions.</p>\n"
+      "<div class=\"beside\">\n<figure>" +
+      CalibrationChart(calibration, tally.scale()) + "</figure>\n" +
+      BucketTable(calibration) + "</div>\n";
+  out +=
+      "<h2>Where scores promise too much or too little</h2>\n<p>Losses and the "
+      "dashed curves have the scale of all positions. A slice's own scale, its "
+      "solid curve, is the one with the least loss there: where it is larger, "
+      "scores promise too much. Miss is how far predicted is from actual in "
+      "the mean; the last column, what White got beyond what was "
+      "predicted. Slices of few positions are set in grey.</p>\n" +
+      SliceTable(tally);
+  for (const std::string group :
+       {"phase", "centre", "material", "equal material", "structure"}) {
+    out += SliceCharts(tally, group);
+  }
+  return out + "</main>\n</body>\n</html>\n";
 }
 
 }  // namespace assay::bench

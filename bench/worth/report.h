@@ -3,6 +3,7 @@
 #define ASSAY_BENCH_WORTH_REPORT_H_
 
 #include <string>
+#include <vector>
 
 #include "bench/worth/tally.h"
 
@@ -14,16 +15,24 @@ std::string ToJson(const Tally& tally, const std::string& source);
 // Needs nothing from elsewhere: styles and charts are in the page.
 std::string ToHtml(const Tally& tally, const std::string& source);
 
-// Buckets of score for the calibration: predicted against actual.
-struct CalibrationPoint {
-  int from = 0;  // centipawns
-  int to = 0;
-  double positions = 0;
-  double predicted = 0;  // mean expected points
-  double actual = 0;     // mean points
+// What is told of a slice. The scale is that of all positions, unless own.
+struct SliceFigures {
+  double loss = 0;
+  double constant_loss = 0;
+  double own_scale = 0;
+  double loss_at_own_scale = 0;
+  double predicted = 0;  // White's mean points
+  double actual = 0;
+  double miss = 0;  // MeanMiss of the calibration
+  std::vector<CalibrationPoint> calibration;
 };
-std::vector<CalibrationPoint> Calibration(const Histogram& scores,
-                                          double scale);
+SliceFigures FiguresOf(const Slice& slice, double scale);
+
+// Whether it has positions enough to show a calibration of.
+bool IsLarge(const Slice& slice);
+
+// "1.25"; "-" where halving and adding half give no minimum.
+std::string BestFactor(const Tally::Worth& worth);
 
 }  // namespace assay::bench
 

@@ -3,20 +3,21 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <iterator>
+
+#include "assay/facts/structures.h"
 
 namespace assay::bench {
 namespace {
 
 constexpr std::size_t kHeldBack = 20000;
-// Slices: phases, centres, material.
 constexpr int kPhases = 3;
 constexpr int kCentres = 6;
-
-double LossOf(double score, double points, double scale) {
-  const double odds = score / scale;
-  return std::log1p(std::exp(-std::abs(odds))) +
-         (odds > 0 ? (1 - points) * odds : -points * odds);
-}
+// Where each group of slices begins.
+constexpr int kCentreSlices = kPhases;
+constexpr int kMaterialSlices = kCentreSlices + kCentres;
+constexpr int kEqualSlices = kMaterialSlices + 2;
+constexpr int kStructureSlices = kEqualSlices + kPhases;
 
 // What an ending's scale factor leaves of every other term.
 bool TakesBack(TermId id) {
@@ -36,20 +37,15 @@ bool TakesBack(TermId id) {
   }
 }
 
-// The terms' shares of the score as it is, scale factors spread over them: left
-// out, a term takes its part of what was taken back along.
-void SpreadTakenBack(TermScores& scores) {
+// What scale factors leave of the other terms.
+double KeptShare(const TermScores& scores) {
   int taken = 0;
   for (int i = 0; i < kTerms; ++i) {
     if (TakesBack(static_cast<TermId>(i))) taken += scores.cp[i];
   }
   const int before = scores.score_cp - taken;
-  if (taken == 0 || before == 0) return;
-  const double kept = static_cast<double>(scores.score_cp) / before;
-  for (int i = 0; i < kTerms; ++i) {
-    if (TakesBack(static_cast<TermId>(i))) continue;
-    scores.cp[i] = static_cast<int>(std::lround(scores.cp[i] * kept));
-  }
+  if (taken == 0 || before == 0) return 1;
+  return static_cast<double>(scores.score_cp) / before;
 }
 
 int ChangedBy(int cp, int change) {
@@ -86,138 +82,158 @@ int Draws(std::uint64_t game, int replicate) {
   return draws;
 }
 
+// 0: middlegame, 1: between, 2: ending, a third of the scale each.
+int PhaseOf(const Facts& facts) {
+  constexpr int kMiddlegame = 171;
+  constexpr int kBetween = 86;
+  return facts.phase() >= kMiddlegame ? 0 : facts.phase() >= kBetween ? 1 : 2;
+}
+constexpr const char* kPhaseNames[kPhases] = {"middlegame", "between",
+                                              "ending"};
+
 }  // namespace
 
-double Expected(double score, double scale) {
-  return 1 / (1 + std::exp(-score / scale));
-}
-
-double Histogram::positions() const {
-  double sum = 0;
-  for (const std::uint32_t n : positions_) sum += n;
-  return sum;
-}
-
-double Histogram::points() const {
-  double sum = 0;
-  for (const double p : points_) sum += p;
-  return sum;
-}
-
-double Histogram::Loss(double scale) const {
-  double sum = 0;
-  double all = 0;
-  for (std::size_t i = 0; i < positions_.size(); ++i) {
-    const double n = positions_[i];
-    if (n == 0) continue;
-    all += n;
-    sum += n * LossOf(static_cast<double>(i) - kLimit, points_[i] / n, scale);
-  }
-  return all == 0 ? 0 : sum / all;
-}
-
-double Histogram::ConstantLoss() const {
-  const double mean = positions() == 0 ? 0.5 : points() / positions();
-  if (mean <= 0 || mean >= 1) return 0;
-  return -mean * std::log(mean) - (1 - mean) * std::log(1 - mean);
-}
-
-double Histogram::BestScale() const {
-  constexpr double kGolden = 0.6180339887498949;
-  double low = 20;
-  double high = 2000;
-  while (high - low > 0.05) {
-    const double left = high - kGolden * (high - low);
-    const double right = low + kGolden * (high - low);
-    if (Loss(left) < Loss(right)) {
-      high = right;
-    } else {
-      low = left;
+Tally::Tally(const Weights& weights, const std::vector<OwnTerm>& own)
+    : weights_(weights), own_(own) {
+  std::vector<Part> themes;
+  for (int i = 0; i < kTerms; ++i) {
+    const TermInfo& info = Info(static_cast<TermId>(i));
+    const std::string theme(Name(info.theme));
+    parts_.push_back({std::string(info.name), std::string(info.title),
+                      std::string(info.definition), theme});
+    if (std::none_of(themes.begin(), themes.end(),
+                     [&](const Part& part) { return part.name == theme; })) {
+      themes.push_back({theme, theme, "all terms of " + theme, theme});
     }
   }
-  return (low + high) / 2;
-}
-
-Histogram::Bucket Histogram::Sum(int first, int last, double scale) const {
-  Bucket bucket;
-  for (int score = std::max(first, -kLimit); score <= std::min(last, kLimit);
-       ++score) {
-    const double n = positions_[score + kLimit];
-    bucket.positions += n;
-    bucket.points += points_[score + kLimit];
-    bucket.expected += n * Expected(score, scale);
+  for (const OwnTerm& term : own_) {
+    parts_.push_back({term.name, term.title, term.definition, ""});
   }
-  return bucket;
-}
-
-Tally::Tally(const Weights& weights)
-    : weights_(weights),
-      changed_(static_cast<std::size_t>(kTerms) * kChanges),
-      products_(static_cast<std::size_t>(kTerms) * kTerms),
-      replicate_loss_(static_cast<std::size_t>(kTerms) * kReplicates) {
-  for (const char* name : {"middlegame", "between", "ending"}) {
-    slices_.push_back({"phase", name, {}});
+  terms_ = static_cast<int>(parts_.size());
+  parts_.insert(parts_.end(), themes.begin(), themes.end());
+  for (int i = 0; i < terms_; ++i) {
+    const auto found = std::find_if(
+        parts_.begin() + terms_, parts_.end(),
+        [&](const Part& theme) { return theme.name == parts_[i].theme; });
+    theme_of_.push_back(
+        found == parts_.end() ? -1 : static_cast<int>(found - parts_.begin()));
   }
+  const std::size_t all = parts_.size();
+  changed_.resize(all * kChanges);
+  fires_.resize(all);
+  entries_.resize(all);
+  size_.resize(all);
+  sum_.resize(all);
+  products_.resize(static_cast<std::size_t>(terms_) * terms_);
+  game_loss_.resize(all);
+  replicate_loss_.resize(all * kReplicates);
+
+  for (const char* name : kPhaseNames) slices_.push_back({"phase", name, {}});
   for (int i = 0; i < kCentres; ++i) {
-    slices_.push_back({"structure",
-                       std::string(Name(static_cast<Centre>(i))) + " centre",
-                       {}});
+    slices_.push_back({"centre", Name(static_cast<Centre>(i)), {}});
   }
   slices_.push_back({"material", "equal", {}});
   slices_.push_back({"material", "unequal", {}});
+  for (const char* name : kPhaseNames) {
+    slices_.push_back({"equal material", name, {}});
+  }
+  for (int i = 0; i < kPawnStructures; ++i) {
+    const char* const name = Name(static_cast<PawnStructure>(i));
+    slices_.push_back(
+        {"structure", *name == '\0' ? "none with a name" : name, {}});
+  }
+}
+
+// Every part's share of the score as it is, scale factors spread over the other
+// terms: left out, a term takes its part of what was taken back along.
+Tally::Seen Tally::Look(const Facts& facts) {
+  Seen seen;
+  seen.cp.resize(parts_.size());
+  seen.entries.resize(parts_.size());
+  const TermScores scores = ScoreByTerm(facts, weights_);
+  const double kept = KeptShare(scores);
+  seen.score = scores.score_cp;
+  const auto share = [](int cp, double kept_share) {
+    return static_cast<int>(std::lround(cp * kept_share));
+  };
+  for (int i = 0; i < terms_; ++i) {
+    if (i < kTerms) {
+      seen.cp[i] = TakesBack(static_cast<TermId>(i))
+                       ? scores.cp[i]
+                       : share(scores.cp[i], kept);
+      seen.entries[i] = scores.entries[i];
+    } else {
+      own_entries_.Restart(facts);
+      own_[i - kTerms].find(facts, own_entries_);
+      seen.cp[i] = share(own_entries_.score_cp(), std::clamp(kept, 0.0, 1.0));
+      seen.entries[i] = static_cast<int>(own_entries_.found().size());
+      seen.score += seen.cp[i];
+    }
+    if (theme_of_[i] >= 0) {
+      seen.cp[theme_of_[i]] += seen.cp[i];
+      seen.entries[theme_of_[i]] += seen.entries[i];
+    }
+  }
+  return seen;
+}
+
+void Tally::AddToSlices(const Facts& facts, int score, double points) {
+  const auto add = [&](int slice) { slices_[slice].scores.Add(score, points); };
+  const int phase = PhaseOf(facts);
+  add(phase);
+  add(kCentreSlices + static_cast<int>(facts.centre()));
+  const bool equal = SameMaterial(facts.position());
+  add(kMaterialSlices + (equal ? 0 : 1));
+  if (equal) add(kEqualSlices + phase);
+  const StructureList structures = FindStructures(facts);
+  add(kStructureSlices + static_cast<int>(structures.empty()
+                                              ? PawnStructure::kNone
+                                              : structures[0].structure));
 }
 
 void Tally::Add(const Sample& sample) {
   const Facts facts(sample.position);
-  Seen seen{ScoreByTerm(facts, weights_), sample.points, 0};
-  SpreadTakenBack(seen.terms);
+  Seen seen = Look(facts);
+  seen.points = sample.points;
   if (games_ == 0 || sample.game != game_) {
     game_ = sample.game;
     ++games_;
   }
   seen.game = games_;
-  const int score = seen.terms.score_cp;
-  const int phase = facts.phase() >= 171 ? 0 : facts.phase() >= 86 ? 1 : 2;
-  slices_[phase].scores.Add(score, sample.points);
-  slices_[kPhases + static_cast<int>(facts.centre())].scores.Add(score,
-                                                                 sample.points);
-  slices_[kPhases + kCentres + (SameMaterial(sample.position) ? 0 : 1)]
-      .scores.Add(score, sample.points);
+  AddToSlices(facts, seen.score, sample.points);
   Count(seen);
-  if (pilot_scale_ == 0) {
-    held_.push_back(seen);
-    if (held_.size() < kHeldBack) return;
-    pilot_scale_ = scores_.BestScale();
-    for (const Seen& held : held_) CountGame(held);
-    held_.clear();
-    held_.shrink_to_fit();
+  if (pilot_scale_ != 0) {
+    CountGame(seen);
     return;
   }
-  CountGame(seen);
+  held_.push_back(std::move(seen));
+  if (held_.size() < kHeldBack) return;
+  pilot_scale_ = scores_.BestScale();
+  for (const Seen& held : held_) CountGame(held);
+  held_.clear();
+  held_.shrink_to_fit();
 }
 
 void Tally::Count(const Seen& seen) {
-  const int score = seen.terms.score_cp;
-  scores_.Add(score, seen.points);
-  int fired[kTerms];
-  int n = 0;
-  for (int i = 0; i < kTerms; ++i) {
-    entries_[i] += static_cast<std::uint64_t>(seen.terms.entries[i]);
-    if (seen.terms.entries[i] > 0) fired[n++] = i;
-    const int cp = seen.terms.cp[i];
+  scores_.Add(seen.score, seen.points);
+  std::vector<int> fired;
+  for (int i = 0; i < static_cast<int>(parts_.size()); ++i) {
+    const int cp = seen.cp[i];
     for (int change = 0; change < kChanges; ++change) {
-      changed_[i * kChanges + change].Add(score + ChangedBy(cp, change),
+      changed_[i * kChanges + change].Add(seen.score + ChangedBy(cp, change),
                                           seen.points);
     }
-  }
-  for (int a = 0; a < n; ++a) {
-    const int i = fired[a];
-    const double cp = seen.terms.cp[i];
+    if (seen.entries[i] == 0) continue;
+    if (i < terms_) fired.push_back(i);
+    entries_[i] += static_cast<std::uint64_t>(seen.entries[i]);
     ++fires_[i];
     size_[i] += std::abs(cp);
     sum_[i] += cp;
-    for (int b = 0; b <= a; ++b) {
-      products_[i * kTerms + fired[b]] += cp * seen.terms.cp[fired[b]];
+  }
+  for (const int i : fired) {
+    for (const int j : fired) {
+      if (j > i) break;
+      products_[i * terms_ + j] += static_cast<double>(seen.cp[i]) * seen.cp[j];
     }
   }
 }
@@ -228,13 +244,12 @@ void Tally::CountGame(const Seen& seen) {
     open_game_ = seen.game;
     game_open_ = true;
   }
-  const int score = seen.terms.score_cp;
-  const double as_is = LossOf(score, seen.points, pilot_scale_);
+  const double as_is = LossOf(seen.score, seen.points, pilot_scale_);
   ++game_positions_;
-  for (int i = 0; i < kTerms; ++i) {
-    const int cp = seen.terms.cp[i];
+  for (std::size_t i = 0; i < parts_.size(); ++i) {
+    const int cp = seen.cp[i];
     if (cp == 0) continue;
-    game_loss_[i] += LossOf(score - cp, seen.points, pilot_scale_) - as_is;
+    game_loss_[i] += LossOf(seen.score - cp, seen.points, pilot_scale_) - as_is;
   }
 }
 
@@ -244,12 +259,12 @@ void Tally::CloseGame() {
     const int draws = Draws(open_game_, r);
     if (draws == 0) continue;
     replicate_positions_[r] += draws * game_positions_;
-    for (int i = 0; i < kTerms; ++i) {
+    for (std::size_t i = 0; i < parts_.size(); ++i) {
       replicate_loss_[i * kReplicates + r] += draws * game_loss_[i];
     }
   }
   game_positions_ = 0;
-  std::fill(std::begin(game_loss_), std::end(game_loss_), 0.0);
+  std::fill(game_loss_.begin(), game_loss_.end(), 0.0);
   game_open_ = false;
 }
 
@@ -263,57 +278,79 @@ void Tally::Finish() {
   CloseGame();
 }
 
-std::vector<Tally::TermWorth> Tally::Terms() const {
-  std::vector<TermWorth> terms;
+Tally::Worth Tally::WorthOf(int part) const {
   const double all = scores_.positions();
   const double as_is = scores_.Loss(scale_);
-  const auto product = [&](int i, int j) {
-    return products_[std::max(i, j) * kTerms + std::min(i, j)];
-  };
-  const auto variance = [&](int i) {
-    return product(i, i) / all - sum_[i] / all * (sum_[i] / all);
-  };
-  for (int i = 0; i < kTerms; ++i) {
-    if (fires_[i] == 0) continue;
-    TermWorth worth;
-    worth.id = static_cast<TermId>(i);
-    worth.fires = static_cast<double>(fires_[i]) / all;
-    worth.entries = static_cast<double>(entries_[i]) / all;
-    worth.size = size_[i] / static_cast<double>(fires_[i]);
-    for (int change = 0; change < kChanges; ++change) {
-      worth.loss[change] = changed_[i * kChanges + change].Loss(scale_) - as_is;
-    }
-    std::vector<double> losses;
-    for (int r = 0; r < kReplicates; ++r) {
-      if (replicate_positions_[r] > 0) {
-        losses.push_back(replicate_loss_[i * kReplicates + r] /
-                         replicate_positions_[r]);
-      }
-    }
-    std::sort(losses.begin(), losses.end());
-    if (!losses.empty()) {
-      worth.low = losses[losses.size() * 25 / 1000];
-      worth.high = losses[(losses.size() * 975 - 1) / 1000];
-    }
-    for (int j = 0; j < kTerms; ++j) {
-      if (j == i || fires_[j] == 0) continue;
-      const double spread = std::sqrt(variance(i) * variance(j));
-      if (!(spread > 0)) continue;
-      const double covariance =
-          product(i, j) / all - sum_[i] / all * (sum_[j] / all);
-      worth.companions.push_back({static_cast<TermId>(j), covariance / spread});
-    }
-    std::sort(worth.companions.begin(), worth.companions.end(),
-              [](const auto& a, const auto& b) {
-                return std::abs(a.correlation) > std::abs(b.correlation);
-              });
-    if (worth.companions.size() > 3) worth.companions.resize(3);
-    terms.push_back(std::move(worth));
+  Worth worth;
+  worth.part = part;
+  worth.fires = static_cast<double>(fires_[part]) / all;
+  worth.entries = static_cast<double>(entries_[part]) / all;
+  worth.size = size_[part] / static_cast<double>(fires_[part]);
+  for (int change = 0; change < kChanges; ++change) {
+    worth.loss[change] =
+        changed_[part * kChanges + change].Loss(scale_) - as_is;
   }
-  std::sort(terms.begin(), terms.end(), [](const auto& a, const auto& b) {
-    return a.loss[kOut] > b.loss[kOut];
-  });
+  const double bend = worth.loss[kHalf] + worth.loss[kMore];
+  if (bend > 0) {
+    worth.best_factor =
+        1 + (worth.loss[kHalf] - worth.loss[kMore]) / (4 * bend);
+  }
+  std::vector<double> losses;
+  for (int r = 0; r < kReplicates; ++r) {
+    if (replicate_positions_[r] > 0) {
+      losses.push_back(replicate_loss_[part * kReplicates + r] /
+                       replicate_positions_[r]);
+    }
+  }
+  std::sort(losses.begin(), losses.end());
+  if (!losses.empty()) {
+    worth.low = losses[losses.size() * 25 / 1000];
+    worth.high = losses[(losses.size() * 975 - 1) / 1000];
+  }
+  return worth;
+}
+
+void Tally::FindCompanions(Worth& worth) const {
+  constexpr std::size_t kCompanions = 3;
+  const double all = scores_.positions();
+  const auto covariance = [&](int i, int j) {
+    return products_[std::max(i, j) * terms_ + std::min(i, j)] / all -
+           sum_[i] / all * (sum_[j] / all);
+  };
+  const int i = worth.part;
+  for (int j = 0; j < terms_; ++j) {
+    if (j == i || fires_[j] == 0) continue;
+    const double spread = std::sqrt(covariance(i, i) * covariance(j, j));
+    if (spread > 0) worth.companions.push_back({j, covariance(i, j) / spread});
+  }
+  std::sort(worth.companions.begin(), worth.companions.end(),
+            [](const auto& a, const auto& b) {
+              return std::abs(a.correlation) > std::abs(b.correlation);
+            });
+  if (worth.companions.size() > kCompanions) {
+    worth.companions.resize(kCompanions);
+  }
+}
+
+std::vector<Tally::Worth> Tally::Sorted(int first, int last) const {
+  std::vector<Worth> found;
+  for (int part = first; part < last; ++part) {
+    if (fires_[part] > 0) found.push_back(WorthOf(part));
+  }
+  std::stable_sort(
+      found.begin(), found.end(),
+      [](const auto& a, const auto& b) { return a.loss[kOut] > b.loss[kOut]; });
+  return found;
+}
+
+std::vector<Tally::Worth> Tally::Terms() const {
+  std::vector<Worth> terms = Sorted(0, terms_);
+  for (Worth& worth : terms) FindCompanions(worth);
   return terms;
+}
+
+std::vector<Tally::Worth> Tally::Themes() const {
+  return Sorted(terms_, static_cast<int>(parts_.size()));
 }
 
 }  // namespace assay::bench
