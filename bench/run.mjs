@@ -1,17 +1,21 @@
 // Runs every benchmark program of a build and writes what they found.
 //
 //   node bench/run.mjs [--build DIR] [--out FILE.json] [--seconds N]
+//                      [--results FILE.tsv | FILE.tsv.gz | FILE.pgn]
 //
-// One JSON object: the machine, the commit, and for each benchmark its time
-// and its counters (positions a second, calls for memory, bytes, peak MiB).
-// Numbers of two machines or two days do not compare: compare.mjs runs two
-// builds in turn instead.
+// One JSON object: the machine, the commit, for each benchmark its time and its
+// counters (positions a second, calls for memory, bytes, peak MiB), what each
+// theme and term costs, and, with results of games, what it is worth. Files in
+// baselines/ are such runs; tables.mjs makes the README's tables of one.
+// Times of two machines or two days do not compare: compare.mjs runs two builds
+// in turn instead.
 import {execFileSync} from 'node:child_process';
-import {existsSync, readdirSync, writeFileSync} from 'node:fs';
+import {existsSync, readFileSync, readdirSync, writeFileSync} from 'node:fs';
 import {cpus, totalmem} from 'node:os';
-import {join} from 'node:path';
+import {basename, join} from 'node:path';
 import {fileURLToPath} from 'node:url';
 import {parseArgs} from 'node:util';
+import {gunzipSync} from 'node:zlib';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const GIB = 2 ** 30;
@@ -49,6 +53,21 @@ export function measure(build, program, seconds) {
   return rows;
 }
 
+// What a program says with --json -.
+function report(build, program, words = [], input = '') {
+  return JSON.parse(execFileSync(join(build, 'bin', program),
+    [...words, '--json', '-'], {input, encoding: 'utf8', maxBuffer: 2 ** 26,
+      stdio: ['pipe', 'pipe', 'inherit']}));
+}
+
+function worths(build, file) {
+  if (file.endsWith('.pgn')) return report(build, 'assay_worth', [file]);
+  const bytes = readFileSync(file);
+  const found = report(build, 'assay_worth', [],
+    file.endsWith('.gz') ? gunzipSync(bytes) : bytes);
+  return {...found, source: basename(file)};
+}
+
 function commit() {
   const git = (...words) =>
     execFileSync('git', ['-C', ROOT, ...words], {encoding: 'utf8'}).trim();
@@ -56,15 +75,20 @@ function commit() {
   return git('rev-parse', '--short', 'HEAD') + (changed ? ' and changes' : '');
 }
 
+export function machine() {
+  return {processor: cpus()[0].model.trim(), cores: cpus().length,
+    memoryGiB: Math.round(totalmem() / GIB)};
+}
+
 function main() {
   const {values} = parseArgs({options: {
     build: {type: 'string', default: join(ROOT, 'build')},
     out: {type: 'string'},
     seconds: {type: 'string', default: '0.5'},
+    results: {type: 'string'},
   }});
   const result = {
-    machine: {processor: cpus()[0].model.trim(), cores: cpus().length,
-      memoryGiB: Math.round(totalmem() / GIB)},
+    machine: machine(),
     commit: commit(),
     date: new Date().toISOString().slice(0, 10),
     programs: {},
@@ -73,6 +97,10 @@ function main() {
     console.error(program);
     result.programs[program] =
       measure(values.build, program, values.seconds);
+  }
+  result.costs = report(values.build, 'term_costs');
+  if (values.results !== undefined) {
+    result.worths = worths(values.build, values.results);
   }
   const text = JSON.stringify(result, null, 1) + '\n';
   if (values.out === undefined) {

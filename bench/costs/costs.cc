@@ -53,11 +53,11 @@ double Timed(const Work& work) {
 // The same for each of the items, the middle one of the rounds.
 template <class Items, class Work>
 double TimedEach(const Items& items, const Work& work) {
-  std::vector<double> rounds;
-  for (int round = 0; round < kRounds; ++round) {
-    rounds.push_back(Timed([&] {
+  std::vector<double> rounds(kRounds);
+  for (double& round : rounds) {
+    round = Timed([&] {
       for (const auto& item : items) work(item);
-    }));
+    });
   }
   return Middle(std::move(rounds)) / static_cast<double>(items.size());
 }

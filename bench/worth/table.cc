@@ -69,6 +69,7 @@ void AppendCalibrations(const Tally& tally, const std::string& group,
   for (const Slice* slice : shown) out += Right(slice->name, width);
   out += "\n";
   std::vector<std::vector<CalibrationPoint>> columns;
+  columns.reserve(shown.size());
   for (const Slice* slice : shown) {
     columns.push_back(
         Calibration(slice->scores, tally.scale(), Buckets::kCoarse));
