@@ -55,7 +55,7 @@ export function worthTables({worths}) {
   const earned = worths.terms.filter((term) => term.lossLeftOutLow > 0).length;
   const harmful = worths.terms.filter((term) => term.lossLeftOutHigh < 0);
   const slices = worths.slices.filter(({group}) =>
-    group !== 'structure');
+    ['phase', 'material', 'equal material'].includes(group));
   const harm = harmful.length === 0 ? 'none does harm for certain' :
     `${harmful.map(({name}) => `\`${name}\``).join(', ')} ` +
     `${harmful.length === 1 ? 'does' : 'do'} harm`;
