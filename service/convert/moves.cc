@@ -102,6 +102,7 @@ void ToProto(const Comparison& comparison, const Position& position,
   for (const TermComparison& row : comparison.by_term) {
     v1::LedgerComparison* added = message->add_by_term();
     added->set_term(std::string(Info(row.term).name));
+    added->set_title(row.title);
     added->mutable_value_cp()->Add(row.value_cp.begin(), row.value_cp.end());
   }
   message->set_decides(comparison.decides);

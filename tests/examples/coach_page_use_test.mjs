@@ -7,7 +7,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import { course, launch, marks, openPanel, placement, servePage, settled,
-  settledOn, showFen, texts, visit } from './lib/desk.mjs';
+  settledOn, showFen, sizes, texts, visit } from './lib/desk.mjs';
 import { Assayd } from '../server/lib/assayd.mjs';
 import { call, connect } from '../server/lib/client.mjs';
 import { Chess } from 'chess.js';
@@ -275,7 +275,133 @@ test('a candidate move by click, by keyboard and typed: gains and concessions',
     assert.equal(await tried.count(), 3);
   });
 
+// Where the middle of a square is.
+async function middleOf(where, square) {
+  const box = await where.locator(`[data-square=${square}]`).boundingBox();
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+async function mouseTo(square) {
+  const { x, y } = await middleOf(page, square);
+  await page.mouse.move(x, y, { steps: 4 });
+}
+const reach = (where) => where.$$eval('.square', (cells) => cells
+  .filter((cell) => cell.querySelector('use[href="#reach"]'))
+  .map((cell) => cell.dataset.square).sort());
+const tries = (where) => texts(where, '.tried-moves .move');
+
+test('a man is dragged with the mouse, and let go beside what it can do',
+  async () => {
+    const fen = middlegame.replace('0 10', '1 11'); // nothing tried there yet
+    await showFen(page, fen);
+    await openPanel(page, 'moves');
+    const game = new Chess(fen);
+    await mouseTo('f3');
+    await page.mouse.down();
+    assert.deepEqual(await reach(page), []);
+    await mouseTo('e5');
+    assert.equal(await page.locator('.carried use[href="#wn"]').count(), 1);
+    assert.equal(await page.getAttribute('.over', 'data-square'), 'e5');
+    assert.deepEqual(await reach(page),
+      game.moves({ square: 'f3', verbose: true }).map(({ to }) => to).sort());
+    await page.mouse.up();
+    assert.deepEqual(await tries(page), ['11. Ne5']);
+    // No move, beside the board, and by Escape: nothing is left of it.
+    const nothing = async () => {
+      assert.deepEqual(await tries(page), ['11. Ne5']);
+      assert.deepEqual(await reach(page), []);
+      assert.equal(await page.locator('.carried, .over, .lifted, .picked')
+        .count(), 0);
+    };
+    for (const goal of ['f6', 'a2', 'f3']) {
+      await mouseTo('f3');
+      await page.mouse.down();
+      await mouseTo('g5');
+      await mouseTo(goal);
+      await page.mouse.up();
+      await nothing();
+    }
+    await mouseTo('f3');
+    await page.mouse.down();
+    await page.mouse.move(2, 2, { steps: 4 });
+    await page.mouse.up();
+    await nothing();
+    await mouseTo('f3');
+    await page.mouse.down();
+    await mouseTo('e5');
+    await page.keyboard.press('Escape');
+    await nothing();
+    await page.mouse.up();
+    await nothing();
+    // Black's men are not White's to move; a click picks up as before.
+    await mouseTo('f6');
+    await page.mouse.down();
+    await mouseTo('e4');
+    assert.equal(await page.locator('.carried').count(), 0);
+    await page.mouse.up();
+    await nothing();
+    await page.click('[data-square=d3]');
+    assert.ok((await reach(page)).includes('h7'));
+    await page.click('[data-square=h7]');
+    assert.deepEqual(await tries(page), ['11. Ne5', '11. Bxh7+']);
+  });
+
+test('where the board is changed, a drag moves any man anywhere', async () => {
+  await showFen(page, blackToMove);
+  await openPanel(page, 'whatif');
+  await mouseTo('c8');
+  await page.mouse.down();
+  await mouseTo('h3');
+  await page.mouse.up();
+  await page.waitForFunction(() => {
+    const { dataset } = document.getElementById('panel-whatif');
+    return dataset.phase === 'done' && dataset.edits === 'c8-h3';
+  });
+  const { fenAfter } = await answer('WhatIf',
+    { position: { fen: blackToMove }, edits: ['c8-h3'] });
+  assert.equal(await placement(page), fenAfter.split(' ')[0]);
+});
+
+test('a man is dragged with a finger; elsewhere a finger scrolls', async () => {
+  const phone = await visit(browser, desk.url,
+    { size: sizes.phone, touch: true });
+  await showFen(phone, middlegame);
+  await openPanel(phone, 'moves');
+  const session = await phone.context().newCDPSession(phone);
+  const touch = (type, ...points) => session.send('Input.dispatchTouchEvent',
+    { type, touchPoints: points });
+  const drag = async (from, to) => {
+    const start = typeof from === 'string' ? await middleOf(phone, from) : from;
+    const end = typeof to === 'string' ? await middleOf(phone, to) : to;
+    await touch('touchStart', start);
+    for (let i = 1; i <= 6; i += 1) {
+      await touch('touchMove', { x: start.x + (end.x - start.x) * i / 6,
+        y: start.y + (end.y - start.y) * i / 6 });
+    }
+    const carried = await phone.locator('.carried.touch').count();
+    await touch('touchEnd');
+    return carried;
+  };
+  await phone.evaluate(() => scrollTo(0, 0));
+  assert.equal(await drag('a2', 'a4'), 1);
+  assert.deepEqual(await tries(phone), ['10. a4']);
+  assert.equal(await phone.evaluate(() => scrollY), 0);
+  // A tap takes and puts, as a click does.
+  await phone.tap('[data-square=f3]');
+  assert.ok((await reach(phone)).includes('e5'));
+  await phone.tap('[data-square=e5]');
+  assert.deepEqual(await tries(phone), ['10. a4', '10. Ne5']);
+  await settled(phone, 'moves');
+  const { x, y } = await middleOf(phone, 'e4');
+  assert.equal(await drag({ x, y }, { x, y: y - 100 }), 0);
+  await phone.waitForFunction(() => scrollY > 20);
+  assert.deepEqual(await tries(phone), ['10. a4', '10. Ne5']);
+  assert.deepEqual(phone.faults, []);
+  await phone.context().close();
+});
+
 test('candidates side by side, then one is played on', async () => {
+  await showFen(page, middlegame);
+  await openPanel(page, 'moves');
   await page.click('.compare');
   await page.waitForSelector('.candidate-column');
   await page.waitForFunction(() =>
@@ -288,6 +414,23 @@ test('candidates side by side, then one is played on', async () => {
   for (const { verdict } of expected.explanations) {
     assert.ok(shown.includes(verdict.text));
   }
+  // Terms by the catalogue's name for readers, in the page's language, those in
+  // which the moves differ most first.
+  const differing = ({ byTerm }) => byTerm.map(({ title, valueCp }) =>
+    [title, Math.max(...valueCp) - Math.min(...valueCp)])
+    .filter(([, most]) => most > 0)
+    .sort(([, a], [, b]) => b - a).map(([title]) => title);
+  assert.ok(differing(expected).length > 1);
+  assert.deepEqual(await texts(page, '.differences .term'), differing(expected));
+  await page.selectOption('#language', 'de');
+  await page.click('.compare');
+  await page.waitForSelector(
+    '#panel-moves [data-phase="done"] .differences .term[lang=de]');
+  assert.deepEqual(await texts(page, '.differences .term'),
+    differing(await answer('Compare', { position: { fen: middlegame },
+      moves: ['c4', 'Ne5', 'Re1'], options: { language: 'de' } })));
+  await page.selectOption('#language', 'en');
+  await settled(page, 'moves');
   await page.locator('.tried-moves .move').nth(1).click();
   await page.click('text=Go on from here');
   const game = new Chess(middlegame);

@@ -88,6 +88,7 @@ TEST(Comparison, ShowsEachTermsSum) {
   std::vector<Centipawns> sums(3, 0);
   for (const TermComparison& row : told.by_term) {
     ASSERT_EQ(row.value_cp.size(), 3U);
+    EXPECT_EQ(row.title, Info(row.term).title);
     for (int i = 0; i < 3; ++i) sums[i] += row.value_cp[i];
   }
   for (int i = 0; i < 3; ++i) {

@@ -193,7 +193,11 @@ test('moves are compared', async () => {
   assert.equal(response.explanations.length, 3);
   assert.equal(response.claimsOfOthers.length, 1);
   assert.ok(response.decides.length > 0);
-  for (const row of response.byTerm) assert.equal(row.valueCp.length, 3);
+  const { terms } = (await call(client, 'ListTerms', {})).response;
+  for (const row of response.byTerm) {
+    assert.equal(row.valueCp.length, 3);
+    assert.equal(row.title, terms.find(({ id }) => id === row.term).title);
+  }
 });
 
 test('edits of the board are answered', async () => {
@@ -218,6 +222,8 @@ test('moves, comparisons and edits are told in German, with wordings',
       { position: { fen: initial }, moves: ['e4', 'a4'], options })).response;
     assert.match(compared.decides, /besser als|liegt wenig/);
     assert.equal(compared.decidesWording.id, 'sentence');
+    const { title } = compared.byTerm.find(({ term }) => term === 'tempo');
+    assert.equal(title, 'Zugrecht');
     const edited = (await call(client, 'WhatIf',
       { position: { fen: initial }, edits: ['off-d1'], options })).response;
     assert.match(edited.summary, /^Ohne die Dame auf d1 /);

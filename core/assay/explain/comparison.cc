@@ -246,8 +246,15 @@ class Judge {
   std::vector<Contender> contenders_;
 };
 
-std::vector<TermComparison> ByTerm(
-    const std::vector<Explanation>& explanations) {
+// A term's name for readers: the catalogue's own is English.
+std::string TitleOf(TermId term, const Catalogue& words) {
+  const TermInfo& info = Info(term);
+  const std::string_view row = words.Find("term." + std::string(info.name));
+  return std::string(row.empty() ? info.title : row);
+}
+
+std::vector<TermComparison> ByTerm(const std::vector<Explanation>& explanations,
+                                   const Catalogue& words) {
   std::vector<TermComparison> by_term;
   for (int t = 0; t < kTerms; ++t) {
     TermComparison row;
@@ -262,7 +269,9 @@ std::vector<TermComparison> ByTerm(
       }
       row.value_cp.push_back(sum);
     }
-    if (occurs) by_term.push_back(std::move(row));
+    if (!occurs) continue;
+    row.title = TitleOf(row.term, words);
+    by_term.push_back(std::move(row));
   }
   return by_term;
 }
@@ -282,7 +291,8 @@ Comparison Compare(const Assayer& assayer, const Position& position,
   for (const Position& other : others) {
     explanations.push_back(assayer.Explain(other, options));
   }
-  comparison.by_term = ByTerm(explanations);
+  comparison.by_term = ByTerm(
+      explanations, Catalogue::OrEnglish(options.language, options.audience));
   ClaimTable table;
   std::vector<ClaimTable> other_tables(others.size());
   Judge judge(assayer, position, !moves.empty());

@@ -16,6 +16,7 @@ inline constexpr std::size_t kMostCompared = 8;
 // entries together.
 struct TermComparison {
   TermId term = TermId::kMaterial;
+  std::string title;                 // for readers, in their language
   std::vector<Centipawns> value_cp;  // White's view
 };
 

@@ -21,8 +21,7 @@ import { label, setLanguage, sideName } from './text/labels.mjs';
 
 // What panels may ask of the page.
 const page = {
-  board: new Board({ choose: (square) => panel.hands.choose(square),
-    leave: () => panel.hands.leave() }),
+  board: new Board(() => panel.hands),
   // Plays moves as candidates, which the panel of moves tells of.
   movingHands: new PlayingHands({ position: () => state.fen,
     show: (view) => page.board.show(view),

@@ -85,9 +85,10 @@ export const launch = () => chromium.launch({ executablePath: browserPath,
 // A page of the browser that has opened the coach's page. What goes wrong in
 // it, or leaves this machine, is told by `faults`.
 export async function visit(browser, url,
-  { size = sizes.laptop, scheme = 'light', locale = 'en-GB' } = {}) {
+  { size = sizes.laptop, scheme = 'light', locale = 'en-GB', touch = false } =
+  {}) {
   const context = await browser.newContext({ viewport: size, locale,
-    colorScheme: scheme });
+    colorScheme: scheme, hasTouch: touch, isMobile: touch });
   const page = await context.newPage();
   page.setDefaultTimeout(15000);
   page.faults = [];

@@ -1,10 +1,11 @@
-// The board: draws what it is given and tells which square was chosen, by
-// pointer or keyboard. It knows no rules. To a screen reader it is a grid of
+// The board: draws what it is given and gives chosen squares and dragged men to
+// the present hands (hands.mjs). It knows no rules. To a screen reader it is a grid of
 // named squares; arrow keys go about in it.
 
 import { el } from '../dom.mjs';
 import { files, isWhite, ranks, squares } from '../chess/placement.mjs';
 import { label } from '../text/labels.mjs';
+import { Dragging } from './drag.mjs';
 import { drawing, pieceId } from './shapes.mjs';
 
 const isDark = (square) =>
@@ -16,10 +17,9 @@ export function pieceName(letter) {
 }
 
 export class Board {
-  // `choose(square)` is called for a chosen square, `leave()` on Escape.
-  constructor({ choose, leave }) {
-    this.choose = choose;
-    this.leave = leave;
+  // `hands()` are those of the panel that is open.
+  constructor(hands) {
+    this.hands = hands;
     this.view = { placement: new Map(), marks: { white: [], black: [] },
       tried: [], reach: [], picked: null, turned: false };
     this.cells = new Map(squares.map((square) => [square, el('div',
@@ -29,6 +29,8 @@ export class Board {
     this.cursor = 'e1';
     this.grid = el('div', { role: 'grid', class: 'squares',
       onkeydown: (event) => this.#key(event) });
+    this.dragging = new Dragging(this.grid, { hands,
+      manAt: (square) => this.view.placement.get(square) });
     this.fileNames = el('div', { class: 'file-names', 'aria-hidden': 'true' });
     this.rankNames = el('div', { class: 'rank-names', 'aria-hidden': 'true' });
     this.element = el('div', { class: 'board' },
@@ -92,7 +94,7 @@ export class Board {
 
   #chosen(square) {
     this.#focusable(square);
-    this.choose(square);
+    this.hands().choose(square);
   }
 
   #key(event) {
@@ -108,9 +110,9 @@ export class Board {
         next.focus();
       }
     } else if (event.key === 'Enter' || event.key === ' ') {
-      this.choose(this.cursor);
+      this.hands().choose(this.cursor);
     } else if (event.key === 'Escape') {
-      this.leave();
+      this.hands().leave();
     } else {
       return;
     }

@@ -1,5 +1,8 @@
 // What happens to a chosen square. The panel that is open lends the board its
 // hands: those that play legal moves, or those that put pieces where they like.
+// A square is chosen by click or key; or a man is dragged: lifts(square) says
+// whether it may be, lift(square) takes it, drop(square) puts it down, null
+// beside the board.
 
 import { button, el } from '../dom.mjs';
 import { legalMoves } from '../chess/rules.mjs';
@@ -15,19 +18,33 @@ export class PlayingHands {
   }
 
   choose(square) {
-    const moves = legalMoves(this.position());
-    const goals = moves.filter(({ from, to }) =>
-      from === this.picked && to === square);
+    if (!this.drop(square) && this.lifts(square)) this.lift(square);
+  }
+
+  #from(square) {
+    return legalMoves(this.position()).filter(({ from }) => from === square);
+  }
+
+  lifts(square) {
+    return this.#from(square).length > 0;
+  }
+
+  lift(square) {
+    this.picked = square;
+    this.show({ picked: square,
+      reach: this.#from(square).map(({ to }) => to) });
+  }
+
+  // Whether that is a move.
+  drop(square) {
+    const goals = this.#from(this.picked).filter(({ to }) => to === square);
     this.leave();
     if (goals.length > 1) {
       askPromotion(goals, (move) => this.played(move.san));
     } else if (goals.length === 1) {
       this.played(goals[0].san);
-    } else if (moves.some(({ from }) => from === square)) {
-      this.picked = square;
-      this.show({ picked: square, reach: moves
-        .filter(({ from }) => from === square).map(({ to }) => to) });
     }
+    return goals.length > 0;
   }
 
   leave() {
@@ -47,17 +64,31 @@ export class EditingHands {
   choose(square) {
     const tool = this.palette.tool();
     const from = this.picked;
-    this.leave();
-    if (tool === 'off') {
-      if (this.stands(square)) this.edit(`off-${square}`);
-    } else if (tool !== 'hand') {
-      this.edit(`on-${tool}${square}`);
-    } else if (from && from !== square) {
-      this.edit(`${from}-${square}`);
-    } else if (!from && this.stands(square)) {
-      this.picked = square;
-      this.show({ picked: square });
+    if (tool === 'hand' && from) {
+      this.drop(square);
+    } else if (tool === 'hand') {
+      if (this.lifts(square)) this.lift(square);
+    } else {
+      this.leave();
+      if (tool !== 'off') this.edit(`on-${tool}${square}`);
+      else if (this.stands(square)) this.edit(`off-${square}`);
     }
+  }
+
+  lifts(square) {
+    return this.stands(square);
+  }
+
+  // A drag is the hand's, whatever the palette says.
+  lift(square) {
+    this.picked = square;
+    this.show({ picked: square });
+  }
+
+  drop(square) {
+    const from = this.picked;
+    this.leave();
+    if (from && square && from !== square) this.edit(`${from}-${square}`);
   }
 
   leave() {
