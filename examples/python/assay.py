@@ -4,6 +4,7 @@
     explainer.score("4k3/8/8/8/8/8/4P3/4K3 w - - 0 1")      # centipawns
     explainer.explain(fen)["verdict"]["text"]               # a dictionary
     explainer.explain(fen, static_only=True, language="de")
+    explainer.explain(fen, audience="newcomer")             # or expert, club
 
 A fault of the input is a ValueError that says what is wrong. The library is
 looked for at $ASSAY_C, then where the system has its libraries. Threads may
@@ -24,7 +25,11 @@ class _Options(ctypes.Structure):
         ("all_claims", ctypes.c_int32),
         ("proof_nodes", ctypes.c_uint64),
         ("language", ctypes.c_char_p),
+        ("audience", ctypes.c_int32),
     ]
+
+
+_AUDIENCES = {"newcomer": 1, "club": 2, "expert": 3}
 
 
 def _load():
@@ -85,10 +90,11 @@ class Explainer:
         return score.value
 
     def explain_json(self, fen, static_only=False, all_claims=False,
-                     proof_nodes=0, language="en"):
+                     proof_nodes=0, language="en", audience="club"):
         """The Explanation of assay/v1/explanation.proto, as one line."""
         options = _Options(ctypes.sizeof(_Options), static_only, all_claims,
-                           proof_nodes, _bytes(language))
+                           proof_nodes, _bytes(language),
+                           _AUDIENCES.get(audience, -1))
         text = ctypes.c_void_p()
         _call(_LIBRARY.assay_explain_json, self._pointer, _bytes(fen),
               ctypes.byref(options), ctypes.byref(text))

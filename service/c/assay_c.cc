@@ -62,6 +62,25 @@ absl::Status Missing(const char* argument) {
   return ProblemStatus({argument, "missing", "NULL", "an address"});
 }
 
+absl::Status ReadAudience(int32_t given, assay::Audience& audience) {
+  switch (given) {
+    case 0:
+    case ASSAY_AUDIENCE_CLUB:
+      audience = assay::Audience::kClub;
+      return absl::OkStatus();
+    case ASSAY_AUDIENCE_NEWCOMER:
+      audience = assay::Audience::kNewcomer;
+      return absl::OkStatus();
+    case ASSAY_AUDIENCE_EXPERT:
+      audience = assay::Audience::kExpert;
+      return absl::OkStatus();
+    default:
+      return ProblemStatus({"options.audience", "unknown number",
+                            std::to_string(given),
+                            "a number of assay_audience, or 0"});
+  }
+}
+
 absl::StatusOr<assay::Position> ReadFen(const char* fen) {
   // No further than a byte over what is read at most.
   const std::size_t size = strnlen(fen, assay::kMostFenBytes + 1);
@@ -87,7 +106,7 @@ absl::Status ReadOptions(const assay_explain_options* given,
     return ProblemStatus({"options.language", "no texts in it",
                           assay::Quoted(options.language), "en or de"});
   }
-  return absl::OkStatus();
+  return ReadAudience(known.audience, options.audience);
 }
 
 }  // namespace

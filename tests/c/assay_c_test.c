@@ -90,7 +90,7 @@ static void TestWeights(void) {
 }
 
 static void TestOptions(const assay_explainer* explainer) {
-  assay_explain_options options = {sizeof options, 1, 0, 0, NULL};
+  assay_explain_options options = {sizeof options, 1, 0, 0, NULL, 0};
   char* json = NULL;
   EXPECT(assay_explain_json(explainer, kRookDown, &options, &json, NULL) ==
          ASSAY_OK);
@@ -114,6 +114,35 @@ static void TestOptions(const assay_explainer* explainer) {
   options.size = 0;
   EXPECT(assay_explain_json(explainer, kRookDown, &options, &json, NULL) ==
          ASSAY_INVALID_ARGUMENT);
+}
+
+/* Of who has an isolated pawn: newcomers are told what that is, experts are
+ * told figures, and the club is the default. */
+static void TestAudiences(const assay_explainer* explainer) {
+  static const char kIsolated[] =
+      "4k3/pp3ppp/8/8/3P4/8/PP3PPP/4K3 w - - 0 1";
+  char* told[4] = {NULL, NULL, NULL, NULL};
+  for (int audience = 0; audience < 4; ++audience) {
+    assay_explain_options options = {sizeof options, 1, 0, 0, NULL, audience};
+    EXPECT(assay_explain_json(explainer, kIsolated, &options, &told[audience],
+                              NULL) == ASSAY_OK);
+    EXPECT(told[audience] != NULL);
+  }
+  EXPECT(strcmp(told[0], told[ASSAY_AUDIENCE_CLUB]) == 0);
+  EXPECT(strcmp(told[ASSAY_AUDIENCE_CLUB], told[ASSAY_AUDIENCE_NEWCOMER]) != 0);
+  EXPECT(strcmp(told[ASSAY_AUDIENCE_CLUB], told[ASSAY_AUDIENCE_EXPERT]) != 0);
+  for (int audience = 0; audience < 4; ++audience) {
+    assay_string_free(told[audience]);
+  }
+  for (int wrong = -1; wrong <= 4; wrong += 5) {
+    assay_explain_options options = {sizeof options, 1, 0, 0, NULL, wrong};
+    char* json = NULL;
+    char* error = NULL;
+    EXPECT(assay_explain_json(explainer, kIsolated, &options, &json, &error) ==
+           ASSAY_INVALID_ARGUMENT);
+    EXPECT(json == NULL && error != NULL && strstr(error, "audience") != NULL);
+    assay_string_free(error);
+  }
 }
 
 static void* Explain(void* explainer) {
@@ -164,7 +193,7 @@ static void* ExplainWithoutMemory(void* explainer) {
   while (taken != NULL && code == ASSAY_RESOURCE_EXHAUSTED) {
     char* json = NULL;
     char* error = NULL;
-    const assay_explain_options all = {sizeof all, 0, 1, 500, NULL};
+    const assay_explain_options all = {sizeof all, 0, 1, 500, NULL, 0};
     code = assay_explain_json(explainer, kRookDown, &all, &json, &error);
     EXPECT(code == ASSAY_OK || code == ASSAY_RESOURCE_EXHAUSTED);
     EXPECT((json != NULL) == (code == ASSAY_OK));
@@ -196,6 +225,7 @@ int main(int argc, char** argv) {
   TestErrors(explainer);
   TestWeights();
   TestOptions(explainer);
+  TestAudiences(explainer);
   TestThreads(explainer);
   if (argc == 2 && strcmp(argv[1], "--no-memory") == 0) {
     TestNoMemory(explainer);

@@ -31,6 +31,11 @@ def main():
                                       "--language", language, fen))
             got = explainer.explain(fen, language=language)
             assert got == printed["explanation"], fen
+        for audience in "newcomer", "club", "expert":
+            printed = json.loads(said(program, "explain", "--format", "json",
+                                      "--audience", audience, fen))
+            got = explainer.explain(fen, audience=audience)
+            assert got == printed["explanation"], (fen, audience)
         assert explainer.score(fen) == int(said(program, "score", fen)), fen
 
     for bad, word in (("8/8 w", "placement"), ("4k3/8 \0", "zero byte")):

@@ -60,6 +60,13 @@ typedef enum assay_code {
   ASSAY_INTERNAL = 13           /* a fault of the library's */
 } assay_code;
 
+/* For whom texts are written: they differ in words, never in a value. */
+typedef enum assay_audience {
+  ASSAY_AUDIENCE_NEWCOMER = 1, /* each trade word is explained; no values */
+  ASSAY_AUDIENCE_CLUB = 2,     /* trade words in whole sentences */
+  ASSAY_AUDIENCE_EXPERT = 3    /* terse, with squares and values */
+} assay_audience;
+
 /* The evaluator with its weights. */
 typedef struct assay_explainer assay_explainer;
 
@@ -71,6 +78,7 @@ typedef struct assay_explain_options {
   int32_t all_claims;   /* not 0: every claim that holds, used or not */
   uint64_t proof_nodes; /* nodes to search; 0: the default */
   const char* language; /* of the texts, a BCP 47 tag; NULL: English */
+  int32_t audience;     /* an assay_audience; 0: club players */
 } assay_explain_options;
 
 /* NOLINTEND(modernize-use-using) */
