@@ -18,7 +18,7 @@ struct Option {
   std::string_view commands;  // that take it
 };
 constexpr std::string_view kAskedOfServers =
-    "explain score move compare whatif terms";
+    "explain score move compare whatif terms lesson proofread";
 constexpr Option kOptions[] = {
     {"--format", true,
      "explain score move compare whatif terms lesson proofread find student"},
@@ -26,7 +26,8 @@ constexpr Option kOptions[] = {
     {"--proof-nodes", true, "explain move compare lesson proofread find"},
     {"--all-claims", false, "explain"},
     {"--ledger", false, "explain move compare whatif"},
-    {"--language", true, "explain move compare whatif lesson proofread"},
+    {"--language", true,
+     "explain move compare whatif lesson proofread find student"},
     {"--audience", true, "explain move compare whatif"},
     {"--wording", false, "explain move compare whatif"},
     {"--with", true, "compare"},
@@ -41,6 +42,7 @@ constexpr Option kOptions[] = {
     {"--handout", true, "lesson student"},
     {"--name", true, "student"},
     {"--pdf", true, "lesson"},
+    {"--paper", true, "lesson student"},
     {"--resume", false, "lesson"},
     {"--every-hit", false, "find"},
     {"--jobs", true, "explain score lesson proofread find student"},
@@ -105,6 +107,17 @@ absl::Status ReadAudience(const std::string& value, Arguments& arguments) {
   } else if (value != "club") {
     return Problem3("--audience", "unknown audience", value,
                     "newcomer, club or expert");
+  }
+  return absl::OkStatus();
+}
+
+absl::Status ReadPaper(const std::string& value, Arguments& arguments) {
+  if (value == "a4") {
+    arguments.paper = Paper::kA4;
+  } else if (value == "letter") {
+    arguments.paper = Paper::kLetter;
+  } else {
+    return Problem3("--paper", "unknown paper", value, "a4 or letter");
   }
   return absl::OkStatus();
 }
@@ -176,6 +189,7 @@ absl::Status ReadOption(const Option& option, const std::string& value,
     return Problem3("--language", "no texts in it", value, "en or de");
   }
   if (option.name == "--audience") return ReadAudience(value, arguments);
+  if (option.name == "--paper") return ReadPaper(value, arguments);
   if (option.name == "--jobs") {
     return ReadNumber(option.name, value, 1, kMostJobs, arguments.jobs);
   }
@@ -314,6 +328,11 @@ absl::StatusOr<Arguments> ParseArguments(
     return Problem3("--resume", "without a file", "no file to write",
                     "--items, --annotated, --handout or --pdf beside it");
   }
+  if (arguments.paper != Paper::kAny && arguments.handout_file.empty() &&
+      arguments.pdf_file.empty()) {
+    return Problem3("--paper", "without a sheet", "no sheet to print",
+                    "--handout or --pdf beside it");
+  }
   const absl::Status fits = CheckServer(arguments);
   if (!fits.ok()) return fits;
   return arguments;
@@ -375,6 +394,8 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --handout FILE.html   lesson, student: a sheet with diagrams; a lesson's
       --title TEXT      has plans and exercises, and a title
   --pdf FILE.pdf        the same printed, where Chromium is installed
+      --paper a4|letter     on this paper, and the sheet says so to any printer;
+                            without it, a printer's own
   --annotated FILE.pgn  lesson: the author's text with our comments and NAGs
   --items FILE.jsonl    lesson: a JSON object a key position
   --resume              lesson: goes on where a run with the same files and
@@ -382,9 +403,8 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --every-hit           find: not the first alone of those that follow each
                         other in a game
   --all-claims          explain, JSON: every claim that holds, used or not
-  --language TAG        explain, move, compare, whatif, lesson, proofread: the
-                        texts' language, en or de; moves keep their English
-                        letters
+  --language TAG        the texts' language, en or de; moves and conditions of
+                        find keep their English letters and words
   --audience WHO        explain, move, compare, whatif: newcomer (what each
                         trade word means, no values), club, the default, or
                         expert (few words, values, the line searched)
@@ -397,7 +417,7 @@ batch, an item that fails has a line of its own ("error: ..." in text,
                         output is the same for any number
   --weights FILE        weights instead of the defaults
   --server ADDRESS      ask a server, assayd, at host:port or unix:PATH; the
-                        output is the same
+                        output is the same. Not of find and student
       --server-ca FILE      it has a certificate of this authority (PEM)
       --server-cert FILE, --server-key FILE    our own, if it asks for one
       --server-token FILE   the bearer token is its first line

@@ -9,6 +9,7 @@
 
 #include "absl/status/statusor.h"
 #include "assay/explain/audience.h"
+#include "assay/lesson/handout_style.h"
 #include "assay/lesson/key_positions.h"
 
 namespace assay::service {
@@ -51,7 +52,8 @@ struct Arguments {
   std::string annotated_file;
   std::string handout_file;
   std::string pdf_file;
-  std::string name;  // of a student
+  Paper paper = Paper::kAny;  // that sheets are printed on
+  std::string name;           // of a student
   bool resume = false;
   bool every_hit = false;    // of find
   int jobs = 0;              // 0: as many as there are cores

@@ -19,13 +19,17 @@ int RunScore(const Arguments& arguments, const Assayer& assayer,
              std::ostream& out);
 int RunTerms(const Arguments& arguments, const Assayer& assayer,
              std::ostream& out);
-// Outputs go to files, or printed.
-int RunLesson(const Arguments& arguments, const Assayer& assayer,
-              std::ostream& out);
+class Client;
 
-// Prints findings; the exit code is kItemsFailed where there are any.
-int RunProofread(const Arguments& arguments, const Assayer& assayer,
-                 std::ostream& out);
+// Outputs go to files, or printed. With a client, its server explains what the
+// assayer chooses.
+int RunLesson(const Arguments& arguments, const Assayer& assayer,
+              Client* client, std::ostream& out);
+
+// Prints findings; the exit code is kItemsFailed where there are any. One of
+// `assayer` and `client` finds them; the other is null.
+int RunProofread(const Arguments& arguments, const Assayer* assayer,
+                 Client* client, std::ostream& out);
 
 // Prints positions as games or EPD as they are found.
 int RunFind(const Arguments& arguments, const Assayer& assayer,
@@ -37,7 +41,6 @@ int RunStudent(const Arguments& arguments, const Assayer& assayer,
 
 // The commands that ask one thing of one position: move, compare, whatif. One
 // of `assayer` and `client` answers; the other is null.
-class Client;
 bool IsQuestion(const std::string& command);
 int RunQuestion(const Arguments& arguments, const Assayer* assayer,
                 Client* client, std::ostream& out);

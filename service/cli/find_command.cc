@@ -34,7 +34,8 @@ class Finder {
          std::vector<Condition> conditions)
       : arguments_(arguments),
         assayer_(assayer),
-        conditions_(std::move(conditions)) {
+        conditions_(std::move(conditions)),
+        words_(Catalogue::OrEnglish(arguments.language, Audience::kClub)) {
     options_.proof_nodes = arguments.proof_nodes;
     options_.static_only = arguments.proof_nodes == 0;
     for (const Condition& condition : conditions_) {
@@ -76,7 +77,7 @@ class Finder {
 
   std::string TextOf(const Task& task, const TreeStep& step) const {
     const GameTree& tree = task.item->tree;
-    const std::string place = PlaceText(task.game, tree, step.index);
+    const std::string place = PlaceText(task.game, tree, step.index, words_);
     if (arguments_.format == Format::kEpd) {
       EpdRecord record;
       record.position = step.after;
@@ -95,7 +96,8 @@ class Finder {
     found.SetTag("SetUp", "1");
     found.SetTag("FEN", ToFen(step.after));
     found.start = step.after;
-    found.nodes[0].comments.push_back(MakeComment("Found in " + place + "."));
+    found.nodes[0].comments.push_back(
+        MakeComment(words_.Text(Sentence(Say("find.found", place)))));
     const absl::StatusOr<std::string> text =
         WritePgn(found, PgnLayout::kAuthor);
     return text.ok() ? *text : "";
@@ -104,6 +106,7 @@ class Finder {
   const Arguments& arguments_;
   const Assayer& assayer_;
   const std::vector<Condition> conditions_;
+  const Catalogue& words_;
   ExplainOptions options_;
 };
 

@@ -17,6 +17,7 @@
 #include "service/cli/pdf.h"
 #include "service/cli/print.h"
 #include "service/cli/progress.h"
+#include "service/cli/remote_lesson.h"
 
 namespace assay::service {
 namespace {
@@ -36,6 +37,8 @@ std::string KeyOf(const Arguments& arguments, const Assayer& assayer,
     options += ' ' + std::to_string(number);
   }
   options += ' ' + arguments.language;
+  // A server has its own weights.
+  if (!arguments.server.empty()) options += ' ' + arguments.server;
   return Digest(text) + Digest(options);
 }
 
@@ -52,10 +55,11 @@ std::string HandoutPath(const Arguments& arguments) {
 
 class LessonRun {
  public:
-  LessonRun(const Arguments& arguments, const Assayer& assayer,
+  LessonRun(const Arguments& arguments, const Assayer& assayer, Client* client,
             std::ostream& out)
       : arguments_(arguments),
         assayer_(assayer),
+        client_(client),
         words_(Catalogue::OrEnglish(arguments.language, Audience::kClub)),
         out_(out) {
     work_options_.static_only = arguments.static_only;
@@ -76,6 +80,7 @@ class LessonRun {
     const std::string journal = first + ".part";
     const absl::Status done =
         Fill(lesson, journal, KeyOf(arguments_, assayer_, lesson.text()));
+    if (!server_fault_.ok()) return Fault();
     if (!done.ok()) return Failure(done);
     const absl::Status written = WriteAll(lesson, journal);
     if (!written.ok()) return Failure(written);
@@ -97,6 +102,12 @@ class LessonRun {
     return "";
   }
 
+  // What a server has to do with; what is wrong with the input is told as ever.
+  int Fault() const {
+    return absl::IsInvalidArgument(server_fault_) ? Failure(server_fault_)
+                                                  : ServerFault(server_fault_);
+  }
+
   // Explains what is not explained yet, in order, into `sink`.
   bool Explain(const Lesson& lesson, std::size_t skip,
                const Explaining::Sink& sink) {
@@ -104,21 +115,26 @@ class LessonRun {
     LessonTask task;
     std::size_t before = 0;
     for (std::size_t i = 0; i < skip && tasks.Next(task); ++i) {
-      const bool repeated =
-          task.is_fault() || !task.game->keys[task.key].explained_at.empty();
       failed_ = failed_ || task.is_fault();
-      before += repeated ? 0 : 1;
+      before += task.is_to_explain() ? 1 : 0;
     }
     ProgressLine progress(lesson.size(), before);
     const LessonWork work{assayer_, work_options_, StyleOf(arguments_)};
+    bool written = true;
+    const Explaining::Sink take = [&](LessonRecord& record) {
+      failed_ = failed_ || record.failed;
+      if (record.explained) progress.Step();
+      return written = sink(record);
+    };
+    if (client_ != nullptr) {
+      server_fault_ = ExplainRemotely(arguments_, *client_, work, lesson,
+                                      before, tasks, take);
+      return written;
+    }
     return Explaining(
                [&](LessonTask& next) { return tasks.Next(next); },
                [&](const LessonTask& next) { return MakeRecord(work, next); },
-               [&](LessonRecord& record) {
-                 failed_ = failed_ || record.failed;
-                 if (record.explained) progress.Step();
-                 return sink(record);
-               })
+               take)
         .Run(JobsOf(arguments_));
   }
 
@@ -132,6 +148,7 @@ class LessonRun {
     if (!written || !out_.good()) {
       return Failure(absl::UnavailableError("output: cannot write"));
     }
+    if (!server_fault_.ok()) return Fault();
     return failed_ ? kItemsFailed : kSuccess;
   }
 
@@ -166,11 +183,12 @@ class LessonRun {
     const std::string file =
         std::filesystem::path(arguments_.operands[0]).filename().string();
     write(handout, [&](std::ostream& out) {
-      WriteHandout(lesson, journal,
-                   arguments_.title.empty()
-                       ? words_.Text(Say("lesson.title", file))
-                       : arguments_.title,
-                   file, words_, out);
+      WriteHandout(
+          lesson, journal,
+          {arguments_.title.empty() ? words_.Text(Say("lesson.title", file))
+                                    : arguments_.title,
+           file, arguments_.paper},
+          words_, out);
     });
     if (!status.ok() || arguments_.pdf_file.empty()) return status;
     status = PrintPdf(handout, arguments_.pdf_file);
@@ -183,17 +201,19 @@ class LessonRun {
 
   const Arguments& arguments_;
   const Assayer& assayer_;
+  Client* const client_;  // null: the assayer explains
   const Catalogue& words_;
   std::ostream& out_;
   ExplainOptions work_options_;
+  absl::Status server_fault_;
   bool failed_ = false;
 };
 
 }  // namespace
 
 int RunLesson(const Arguments& arguments, const Assayer& assayer,
-              std::ostream& out) {
-  return LessonRun(arguments, assayer, out).Run();
+              Client* client, std::ostream& out) {
+  return LessonRun(arguments, assayer, client, out).Run();
 }
 
 }  // namespace assay::service

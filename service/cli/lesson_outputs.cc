@@ -70,12 +70,12 @@ void WriteAnnotated(const Lesson& lesson, const std::string& journal,
 }
 
 void WriteHandout(const Lesson& lesson, const std::string& journal,
-                  const std::string& title, const std::string& file,
-                  const Catalogue& words, std::ostream& out) {
+                  const HandoutTitle& title, const Catalogue& words,
+                  std::ostream& out) {
   const Message origin =
-      Say("lesson.origin", file, static_cast<int>(lesson.games()),
+      Say("lesson.origin", title.origin, static_cast<int>(lesson.games()),
           static_cast<int>(lesson.size()));
-  out << HandoutOpening({title, words.Text(origin)}, words);
+  out << HandoutOpening({title.title, words.Text(origin), title.paper}, words);
   std::vector<std::string> places;
   std::vector<std::string> verdicts;
   std::vector<std::ptrdiff_t> previous;

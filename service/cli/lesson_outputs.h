@@ -6,6 +6,7 @@
 #include <string>
 
 #include "assay/explain/catalogue.h"
+#include "assay/lesson/handout.h"
 #include "assay/lesson/key_positions.h"
 
 namespace assay::service {
@@ -17,10 +18,10 @@ void WriteItems(const std::string& journal, std::ostream& out);
 void WriteAnnotated(const Lesson& lesson, const std::string& journal,
                     std::ostream& out);
 
-// `file` is the name of the lesson's file for a reader.
+// A handout's title; `origin` is the name of the lesson's file for a reader.
 void WriteHandout(const Lesson& lesson, const std::string& journal,
-                  const std::string& title, const std::string& file,
-                  const Catalogue& words, std::ostream& out);
+                  const HandoutTitle& title, const Catalogue& words,
+                  std::ostream& out);
 
 }  // namespace assay::service
 

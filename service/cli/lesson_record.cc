@@ -68,10 +68,19 @@ LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task) {
   ExplainOptions options = work.options;
   options.opening = key.index;
   const Explanation explanation = work.assayer.Explain(key.position, options);
-  record.explained = true;
-  record.text = TextOf(key, tree, explanation, work);
   v1::LessonItem item;
   ToProto(key, explanation, work.assayer, &item);
+  return MakeRecord(work, task, explanation, item);
+}
+
+LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task,
+                        const Explanation& explanation,
+                        const v1::LessonItem& item) {
+  const KeyPosition& key = task.game->keys[task.key];
+  const GameTree& tree = task.game->item.tree;
+  LessonRecord record;
+  record.explained = true;
+  record.text = TextOf(key, tree, explanation, work);
   record.json = JsonLine(item);
   record.words = LessonComment(explanation);
   record.nag = explanation.verdict.nag;

@@ -10,6 +10,7 @@
 #include "assay/explain/text.h"
 #include "assay/lesson/handout.h"
 #include "assay/lesson/key_positions.h"
+#include "assay/v1/explainer.pb.h"
 #include "service/cli/journal.h"
 
 namespace assay::service {
@@ -20,6 +21,10 @@ struct LessonTask {
   std::size_t key = 0;  // of the game's; their number: the game's fault
 
   bool is_fault() const { return key == game->keys.size(); }
+  // Neither that nor a position that was explained before.
+  bool is_to_explain() const {
+    return !is_fault() && game->keys[key].explained_at.empty();
+  }
 };
 
 // Tasks of a lesson, in the order of its text.
@@ -59,6 +64,10 @@ struct LessonWork {
 
 // Safe to call from several threads.
 LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task);
+// The same of an explanation that was made elsewhere: of a task that is one.
+LessonRecord MakeRecord(const LessonWork& work, const LessonTask& task,
+                        const Explanation& explanation,
+                        const v1::LessonItem& item);
 
 Fields ToFields(const LessonRecord& record);
 LessonRecord FromFields(const Fields& fields);

@@ -25,8 +25,11 @@ ProgressLine::~ProgressLine() {
   std::cerr << '\n';
 }
 
-void ProgressLine::Step() {
-  ++done_;
+void ProgressLine::Step() { Reach(done_ + 1, total_); }
+
+void ProgressLine::Reach(std::size_t done, std::size_t total) {
+  done_ = done;
+  total_ = total;
   if (!shown_) return;
   const Clock::time_point now = Clock::now();
   if (now - written_ >= kBetween) Write(now);

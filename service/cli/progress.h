@@ -18,13 +18,15 @@ class ProgressLine {
 
   // One more is done.
   void Step();
+  // So many are done, of so many.
+  void Reach(std::size_t done, std::size_t total);
 
  private:
   using Clock = std::chrono::steady_clock;
   void Write(Clock::time_point now);
 
   const bool shown_;
-  const std::size_t total_;
+  std::size_t total_;
   const std::size_t before_;
   std::size_t done_;
   const Clock::time_point start_;

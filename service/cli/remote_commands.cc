@@ -7,14 +7,21 @@
 #include "assay/notation/fen.h"
 #include "service/cli/commands.h"
 #include "service/cli/print.h"
+#include "service/cli/remote_lesson.h"
 #include "service/client/client.h"
 #include "service/convert/from_proto.h"
 
 namespace assay::service {
 namespace {
 
-// One call with its repetitions; whoever cannot wait interrupts the program.
+// One call with its repetitions; whoever cannot wait interrupts the program. A
+// lesson is one call, however long it is.
 constexpr std::chrono::minutes kDeadline{10};
+constexpr std::chrono::hours kLessonDeadline{48};
+
+bool IsLesson(const Arguments& arguments) {
+  return arguments.command == "lesson" || arguments.command == "proofread";
+}
 
 using Records = std::vector<absl::StatusOr<NamedRecord>>;
 
@@ -115,6 +122,7 @@ ClientOptions ClientOptionsOf(const Arguments& arguments) {
   options.key_file = arguments.server_key;
   options.token_file = arguments.server_token;
   options.deadline = kDeadline;
+  if (IsLesson(arguments)) options.deadline = kLessonDeadline;
   return options;
 }
 
@@ -143,6 +151,12 @@ v1::ExplainOptions RemoteOptions(const Arguments& arguments) {
   return options;
 }
 
+absl::Status TooLargeForServers(std::size_t bytes) {
+  return ProblemStatus({"file", "too large for a server",
+                        std::to_string(bytes) + " bytes",
+                        "at most " + std::to_string(kMostRemoteGamesBytes)});
+}
+
 int RunRemotely(const Arguments& arguments, std::ostream& out) {
   const absl::StatusOr<std::unique_ptr<Client>> client =
       Client::Connect(ClientOptionsOf(arguments));
@@ -153,6 +167,12 @@ int RunRemotely(const Arguments& arguments, std::ostream& out) {
   }
   if (IsQuestion(arguments.command)) {
     return RunQuestion(arguments, nullptr, client->get(), out);
+  }
+  if (arguments.command == "proofread") {
+    return RunProofread(arguments, nullptr, client->get(), out);
+  }
+  if (arguments.command == "lesson") {
+    return RunLesson(arguments, Assayer(), client->get(), out);
   }
   const bool explain = arguments.command == "explain";
   return RunOnInput(arguments, out,

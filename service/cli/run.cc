@@ -104,10 +104,10 @@ int Run(const std::vector<std::string>& words, std::ostream& out) {
     return RunQuestion(*arguments, &assayer, nullptr, out);
   }
   if (arguments->command == "lesson") {
-    return RunLesson(*arguments, assayer, out);
+    return RunLesson(*arguments, assayer, nullptr, out);
   }
   if (arguments->command == "proofread") {
-    return RunProofread(*arguments, assayer, out);
+    return RunProofread(*arguments, &assayer, nullptr, out);
   }
   if (arguments->command == "find") return RunFind(*arguments, assayer, out);
   if (arguments->command == "student") {

@@ -29,6 +29,8 @@ int RunStudent(const Arguments& arguments, const Assayer& assayer,
                std::ostream& out) {
   const absl::StatusOr<std::string> text = ReadGames(arguments);
   if (!text.ok()) return Failure(text.status());
+  const Catalogue& words =
+      Catalogue::OrEnglish(arguments.language, Audience::kClub);
   PgnReader reader(*text);
   StudentStudy study;
   std::uint32_t games = 0;
@@ -46,14 +48,14 @@ int RunStudent(const Arguments& arguments, const Assayer& assayer,
         return true;
       },
       [&](const Task& task) {
-        return StudyGame(task.game, *task.item, arguments.name, assayer);
+        return StudyGame(task.game, *task.item, arguments.name, assayer, words);
       },
       [&](GameStudy& game) {
         study.Add(game);
         return true;
       });
   run.Run(JobsOf(arguments));
-  const StudentReport report = study.Report();
+  const StudentReport report = study.Report(words);
   if (report.games == 0) {
     return Failure(absl::InvalidArgumentError(
         "--name: not a player of any game: found " + arguments.name +
@@ -62,7 +64,8 @@ int RunStudent(const Arguments& arguments, const Assayer& assayer,
   }
   if (!arguments.handout_file.empty()) {
     OutputFile file(arguments.handout_file);
-    file.out() << StudentHandout(report, arguments.name);
+    file.out() << StudentHandout(report, arguments.name, words,
+                                 arguments.paper);
     const absl::Status written = file.Commit();
     if (!written.ok()) return Failure(written);
   } else if (arguments.format == Format::kJson) {
@@ -71,7 +74,7 @@ int RunStudent(const Arguments& arguments, const Assayer& assayer,
     ToProto(report, assayer, &message);
     out << JsonLine(message);
   } else {
-    out << ToText(report, arguments.name);
+    out << ToText(report, arguments.name, words);
   }
   out.flush();
   if (!out.good())

@@ -164,6 +164,46 @@ absl::StatusOr<Response> Client::Call(Method<Request, Response> method,
   }
 }
 
+template <class Request, class Response>
+absl::Status Client::Stream(StreamMethod<Request, Response> method,
+                            const Request& request,
+                            const std::function<bool(Response&)>& take) {
+  const auto deadline = system_clock::now() + options_.deadline;
+  while (true) {
+    grpc::ClientContext context;
+    Prepare(context, deadline);
+    const auto stream = (stub_.get()->*method)(&context, request);
+    Response answer;
+    bool answered = false;
+    bool content = false;
+    while (!content && stream->Read(&answer)) {
+      answered = true;
+      content = !take(answer);
+    }
+    if (content) context.TryCancel();
+    const grpc::Status status = stream->Finish();
+    if (content || status.ok()) return absl::OkStatus();
+    const std::optional<milliseconds> wait = RetryAfter(status);
+    if (answered || !wait.has_value() ||
+        system_clock::now() + *wait >= deadline) {
+      return ToAbsl(status);
+    }
+    std::this_thread::sleep_for(*wait);
+  }
+}
+
+absl::Status Client::ExplainLesson(
+    const v1::ExplainLessonRequest& request,
+    const std::function<bool(v1::ExplainLessonResponse&)>& take) {
+  return Stream(&Stub::ExplainLesson, request, take);
+}
+
+absl::Status Client::ProofreadLesson(
+    const v1::ProofreadLessonRequest& request,
+    const std::function<bool(v1::ProofreadLessonResponse&)>& take) {
+  return Stream(&Stub::ProofreadLesson, request, take);
+}
+
 absl::StatusOr<v1::ExplainResponse> Client::Explain(
     const v1::ExplainRequest& request) {
   return Call(&Stub::Explain, request);

@@ -76,6 +76,15 @@ class Client {
   absl::StatusOr<v1::WhatIfResponse> WhatIf(const v1::WhatIfRequest& request);
   absl::StatusOr<v1::ListTermsResponse> ListTerms();
 
+  // Answers as they come, in order, until `take` is content and says false.
+  // Tried again only as long as there was no answer.
+  absl::Status ExplainLesson(
+      const v1::ExplainLessonRequest& request,
+      const std::function<bool(v1::ExplainLessonResponse&)>& take);
+  absl::Status ProofreadLesson(
+      const v1::ProofreadLessonRequest& request,
+      const std::function<bool(v1::ProofreadLessonResponse&)>& take);
+
   // Writes requests on this thread and takes answers on another, in order. Is
   // not tried again: on UNAVAILABLE, go on after the last answer taken.
   absl::Status ExplainStream(const RequestSource& next, const AnswerSink& take);
@@ -90,6 +99,14 @@ class Client {
          std::unique_ptr<Stub> stub);
   void Prepare(grpc::ClientContext& context,
                std::chrono::system_clock::time_point deadline) const;
+  template <class Request, class Response>
+  using StreamMethod = std::unique_ptr<grpc::ClientReader<Response>> (Stub::*)(
+      grpc::ClientContext*, const Request&);
+
+  template <class Request, class Response>
+  absl::Status Stream(StreamMethod<Request, Response> method,
+                      const Request& request,
+                      const std::function<bool(Response&)>& take);
   template <class Request, class Response>
   absl::StatusOr<Response> Call(Method<Request, Response> method,
                                 const Request& request);

@@ -117,6 +117,7 @@ void ToProto(const ToldStep& step, v1::PlanStep* message) {
 void ToProto(const Position& position, const Caution& caution,
              v1::Caution* message) {
   message->set_kind(caution.kind);
+  message->set_leads(caution.leads);
   message->set_text(caution.text);
   AddRefs(caution.claims, message->mutable_claims());
   if (caution.proof.has_value()) {

@@ -59,6 +59,8 @@ void ToProto(const Finding& finding, const Assayer& assayer,
   message->set_game(finding.game);
   for (const std::string& san : finding.path) message->add_path(san);
   message->set_kind(finding.kind);
+  message->set_title(finding.title);
+  message->set_place(finding.place);
   message->set_author_says(finding.author_says);
   message->set_found(finding.found);
   if (finding.proof.has_value()) {

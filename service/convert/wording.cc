@@ -1,6 +1,7 @@
 #include "service/convert/wording.h"
 
 #include <string>
+#include <vector>
 
 #include "assay/explain/catalogue.h"
 
@@ -145,6 +146,12 @@ void AddWordings(const Explanation& explanation, v1::Explanation* message) {
           message->mutable_verdict()->mutable_wording());
   AddEach(explanation.ledger, message->mutable_ledger());
   AddEach(explanation.reasons, message->mutable_reasons());
+  int at = 0;
+  for (const Reason& reason : explanation.reasons) {
+    v1::Reason* to = message->mutable_reasons(at++);
+    if (reason.phrase.empty()) continue;
+    ToProto(reason.phrase, to->mutable_phrase_wording());
+  }
   AddEach(explanation.cautions, message->mutable_cautions());
   AddEach(explanation.temptations, message->mutable_temptations());
   AddEach(explanation.threats, message->mutable_threats());
@@ -160,6 +167,26 @@ void AddWordings(const Explanation& explanation, v1::Explanation* message) {
   if (explanation.advice.has_value()) {
     ToProto(explanation.advice->said,
             message->mutable_advice()->mutable_wording());
+  }
+}
+
+void DropWordings(google::protobuf::Message* message) {
+  const google::protobuf::Reflection* reflection = message->GetReflection();
+  std::vector<const google::protobuf::FieldDescriptor*> fields;
+  reflection->ListFields(*message, &fields);
+  for (const google::protobuf::FieldDescriptor* field : fields) {
+    if (field->message_type() == v1::Wording::descriptor()) {
+      reflection->ClearField(message, field);
+    } else if (field->message_type() == nullptr) {
+      continue;
+    } else if (field->is_repeated()) {
+      const int size = reflection->FieldSize(*message, field);
+      for (int i = 0; i < size; ++i) {
+        DropWordings(reflection->MutableRepeatedMessage(message, field, i));
+      }
+    } else {
+      DropWordings(reflection->MutableMessage(message, field));
+    }
   }
 }
 

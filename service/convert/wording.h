@@ -17,6 +17,9 @@ void ToProto(const Message& said, v1::Wording* wording);
 // Back again; nothing where no catalogue has the id.
 Message FromProto(const v1::Wording& wording);
 
+// Takes all of them out of a message and its parts.
+void DropWordings(google::protobuf::Message* message);
+
 // Adds to each text of the message what it says. The message is that of what
 // was told.
 void AddWordings(const Explanation& explanation, v1::Explanation* message);

@@ -4,6 +4,7 @@
 
 #include "assay/base/problem.h"
 #include "service/convert/lesson_convert.h"
+#include "service/convert/wording.h"
 #include "service/server/explain_item.h"
 #include "service/server/lesson_request.h"
 #include "service/server/wire.h"
@@ -19,11 +20,6 @@ LessonSelection ToCore(const v1::LessonSelection& message) {
   selection.turning_points = message.turning_points();
   selection.every_plies = message.every_plies();
   return selection;
-}
-
-grpc::ByteBuffer BytesOf(const v1::ExplainLessonResponse& message) {
-  grpc::Slice slice = WriteMessage(message);
-  return {&slice, 1};
 }
 
 }  // namespace
@@ -43,51 +39,55 @@ absl::Status ExplainLessonCall::Prepare() {
   return absl::OkStatus();
 }
 
-std::uint64_t ExplainLessonCall::NextUnits() const {
-  if (progress_next_) return 0;
+std::uint64_t ExplainLessonCall::Units() const {
   return 1 + NodesOf(lesson_request_.options(), SearchBudget());
 }
 
-// Goes to the next key position to explain or game with faults; false at the
-// end.
-bool ExplainLessonCall::FindNext() {
+std::unique_ptr<LessonCall::Piece> ExplainLessonCall::Next() {
   while (true) {
-    if (game_.has_value()) {
-      while (key_ < game_->keys.size() &&
-             !game_->keys[key_].explained_at.empty()) {
-        ++key_;
-      }
-      if (key_ < game_->keys.size()) return true;
-      if (!game_->item.ok() && !fault_told_) return true;
+    const std::size_t keys = game_ == nullptr ? 0 : game_->keys.size();
+    while (key_ < keys && !game_->keys[key_].explained_at.empty()) ++key_;
+    const bool faulty = game_ != nullptr && !game_->item.ok();
+    if (key_ < keys || (key_ == keys && faulty)) {
+      auto place = std::make_unique<Place>();
+      place->game = game_;
+      place->key = key_++;
+      return place;
     }
-    game_ = reader_->Next();
+    std::optional<LessonGame> game = reader_->Next();
+    if (!game.has_value()) return nullptr;
+    game_ = std::make_shared<const LessonGame>(*std::move(game));
     key_ = 0;
-    fault_told_ = false;
-    if (!game_.has_value()) return false;
   }
 }
 
-bool ExplainLessonCall::MakeNext(grpc::ByteBuffer& answer) {
-  if (ended_) return false;
+void ExplainLessonCall::Work(Piece& piece) {
+  auto& place = static_cast<Place&>(piece);
   auto& message = ReusedMessage<v1::ExplainLessonResponse>();
-  if (progress_next_) {
-    progress_next_ = false;
-    message.mutable_progress()->set_done(done_);
-    message.mutable_progress()->set_total(lesson_->size());
-    ended_ = !FindNext();
-  } else if (key_ < game_->keys.size()) {
-    Explain(game_->keys[key_++], message.mutable_item());
-    ++done_;
-    progress_next_ = true;
-  } else {
-    const absl::Status status = game_->item.status();
+  if (place.is_fault()) {
+    const absl::Status status = place.game->item.status();
     call().CountItem(status, 0);
     ToProto(status, message.mutable_error());
-    fault_told_ = true;
-    progress_next_ = true;
+  } else {
+    Explain(place.game->keys[place.key], message.mutable_item());
   }
-  answer = BytesOf(message);
-  return true;
+  place.answer = WriteMessage(message);
+}
+
+void ExplainLessonCall::Tell(Piece& piece) {
+  auto& place = static_cast<Place&>(piece);
+  TellProgress();
+  Answer(std::move(place.answer));
+  if (!place.is_fault()) ++done_;
+}
+
+void ExplainLessonCall::TellEnd() { TellProgress(); }
+
+void ExplainLessonCall::TellProgress() {
+  auto& message = ReusedMessage<v1::ExplainLessonResponse>();
+  message.mutable_progress()->set_done(done_);
+  message.mutable_progress()->set_total(lesson_->size());
+  Answer(WriteMessage(message));
 }
 
 void ExplainLessonCall::Explain(const KeyPosition& key, v1::LessonItem* item) {
@@ -99,6 +99,9 @@ void ExplainLessonCall::Explain(const KeyPosition& key, v1::LessonItem* item) {
   Explanation explanation = context.assayer.Explain(key.position, asked);
   if (options.omit_claims()) explanation.claims.clear();
   ToProto(key, explanation, context.assayer, item);
+  if (options.with_wording()) {
+    AddWordings(explanation, item->mutable_explanation());
+  }
   if (options.omit_claims()) DropClaimIndices(item);
   call().CountItem(absl::OkStatus(), NodesIn(item->explanation()));
 }

@@ -29,6 +29,10 @@ inline constexpr std::size_t kMostTransportBytes = std::size_t{9} << 20U;
 inline constexpr std::size_t kStreamWindow = 32;
 inline constexpr std::size_t kStreamWindowBytes = kMostRequestBytes;
 
+// A lesson's call holds so many pieces of its work a worker, from beginning one
+// until it is its turn to be written.
+inline constexpr std::size_t kLessonWindow = 2;
+
 }  // namespace assay::service
 
 #endif  // ASSAY_SERVICE_SERVER_LIMITS_H_

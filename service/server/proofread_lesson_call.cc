@@ -31,62 +31,63 @@ absl::Status ProofreadLessonCall::Prepare() {
   return absl::OkStatus();
 }
 
-std::uint64_t ProofreadLessonCall::NextUnits() const {
+std::uint64_t ProofreadLessonCall::Units() const {
   return 1 + NodesOf(lesson_request_.options(), SearchBudget());
 }
 
-bool ProofreadLessonCall::NextGame() {
-  if (item_.has_value()) ++game_;
-  item_ = reader_->Next();
-  if (!item_.has_value()) return false;
-  tasks_ = ProofreadTasks(*item_);
-  task_ = 0;
-  return true;
+std::unique_ptr<LessonCall::Piece> ProofreadLessonCall::Next() {
+  while (game_ == nullptr || task_ == game_->tasks.size()) {
+    std::optional<PgnItem> item = reader_->Next();
+    if (!item.has_value()) return nullptr;
+    auto game = std::make_shared<Game>();
+    game->game = games_++;
+    game->item = *std::move(item);
+    game->tasks = ProofreadTasks(game->item);
+    game_ = std::move(game);
+    task_ = 0;
+  }
+  auto check = std::make_unique<Check>();
+  check->game = game_;
+  check->task = task_++;
+  return check;
 }
 
-void ProofreadLessonCall::Check() {
+ProofreadSettings ProofreadLessonCall::Settings() {
   const ExplainContext context = call().explain_context();
-  const ProofreadSettings settings{
-      context.assayer, NodesOf(lesson_request_.options(), context.budget),
-      &context.cancelled, !lesson_request_.options().static_only(),
-      Catalogue::OrEnglish(lesson_request_.options().language(),
-                           Audience::kClub)};
-  Checked checked = Proofread(tasks_[task_++], game_, *item_, settings);
-  clashes_.Add(checked, settings.words);
-  for (Finding& finding : checked.findings) {
-    findings_.push_back(std::move(finding));
-  }
-  ++done_;
+  const v1::ExplainOptions& options = lesson_request_.options();
+  return {context.assayer, NodesOf(options, context.budget), &context.cancelled,
+          !options.static_only(),
+          Catalogue::OrEnglish(options.language(), Audience::kClub)};
+}
+
+void ProofreadLessonCall::Work(Piece& piece) {
+  auto& check = static_cast<Check&>(piece);
+  const Game& game = *check.game;
+  check.checked =
+      Proofread(game.tasks[check.task], game.game, game.item, Settings());
   call().CountItem(absl::OkStatus(), 0);
 }
 
-bool ProofreadLessonCall::MakeNext(grpc::ByteBuffer& answer) {
+void ProofreadLessonCall::Tell(Piece& piece) {
+  auto& check = static_cast<Check&>(piece);
+  clashes_.Add(check.checked, Settings().words);
+  ++done_;
+  for (const Finding& finding : check.checked.findings) {
+    auto& message = ReusedMessage<v1::ProofreadLessonResponse>();
+    ToProto(finding, call().backend().assayer, message.mutable_finding());
+    Answer(WriteMessage(message));
+  }
+  if (done_ >= told_ + kToldEvery) TellProgress();
+}
+
+void ProofreadLessonCall::TellEnd() { TellProgress(); }
+
+void ProofreadLessonCall::TellProgress() {
+  told_ = done_;
   auto& message = ReusedMessage<v1::ProofreadLessonResponse>();
-  bool more = true;
-  while (findings_.empty() && done_ < told_ + kToldEvery &&
-         !call().Unwanted()) {
-    while (!item_.has_value() || task_ == tasks_.size()) {
-      more = NextGame();
-      if (!more) break;
-    }
-    if (!more) break;
-    Check();
-  }
-  if (!findings_.empty()) {
-    ToProto(findings_.front(), call().backend().assayer,
-            message.mutable_finding());
-    findings_.pop_front();
-  } else if (!last_told_) {
-    told_ = done_;
-    last_told_ = !more;
-    message.mutable_progress()->set_done(done_);
-    message.mutable_progress()->set_total(total_);
-  } else {
-    return false;
-  }
-  grpc::Slice slice = WriteMessage(message);
-  answer = grpc::ByteBuffer(&slice, 1);
-  return true;
+  message.mutable_progress()->set_done(done_);
+  message.mutable_progress()->set_total(total_);
+  Answer(WriteMessage(message));
 }
 
 }  // namespace assay::service

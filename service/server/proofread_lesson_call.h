@@ -2,9 +2,8 @@
 #ifndef ASSAY_SERVICE_SERVER_PROOFREAD_LESSON_CALL_H_
 #define ASSAY_SERVICE_SERVER_PROOFREAD_LESSON_CALL_H_
 
-#include <deque>
+#include <memory>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "assay/lesson/proofread.h"
@@ -18,25 +17,36 @@ class ProofreadLessonCall : public LessonCall {
 
  protected:
   absl::Status Prepare() override;
-  bool MakeNext(grpc::ByteBuffer& answer) override;
-  std::uint64_t NextUnits() const override;
+  std::unique_ptr<Piece> Next() override;
+  std::uint64_t Units() const override;
+  void Work(Piece& piece) override;
+  void Tell(Piece& piece) override;
+  void TellEnd() override;
 
  private:
-  bool NextGame();
-  void Check();
+  struct Game {
+    std::uint32_t game = 0;
+    PgnItem item;
+    std::vector<ProofreadTask> tasks;
+  };
+  struct Check : Piece {
+    std::shared_ptr<const Game> game;
+    std::size_t task = 0;
+    Checked checked;
+  };
+
+  ProofreadSettings Settings();
+  void TellProgress();
 
   v1::ProofreadLessonRequest lesson_request_;
   std::optional<PgnReader> reader_;  // of the request's PGN
-  std::optional<PgnItem> item_;
-  std::vector<ProofreadTask> tasks_;
-  std::size_t task_ = 0;
-  std::uint32_t game_ = 0;
+  std::shared_ptr<const Game> game_;
+  std::size_t task_ = 0;     // to begin with next
+  std::uint32_t games_ = 0;  // read
   ClashFinder clashes_;
-  std::deque<Finding> findings_;
-  std::uint64_t done_ = 0;
-  std::uint64_t told_ = 0;
+  std::uint64_t done_ = 0;  // of those that were told
+  std::uint64_t told_ = 0;  // when progress was last told
   std::uint64_t total_ = 0;
-  bool last_told_ = false;
 };
 
 }  // namespace assay::service

@@ -220,7 +220,8 @@ TEST(ProofreadCommand, HasFindingsOrNone) {
   EXPECT_EQ(none.out, "Nothing found.\n");
   const ProgramResult some = RunAssay({"proofread", "-"}, kLesson);
   EXPECT_EQ(some.exit_code, 1);
-  EXPECT_THAT(some.out, HasSubstr("illegal_move"));
+  EXPECT_THAT(some.out, HasSubstr(": a move that is not legal\n"));
+  EXPECT_THAT(some.out, Not(HasSubstr("illegal_move")));
   const ProgramResult json =
       RunAssay({"proofread", "-", "--format", "json"}, kLesson);
   EXPECT_THAT(json.out, HasSubstr("\"kind\":\"illegal_move\""));
@@ -244,7 +245,23 @@ TEST(FindCommand, PrintsGamesOrEpd) {
   EXPECT_EQ(RunAssay({"find", lesson}).exit_code, 2);
 }
 
-TEST(StudentCommand, ToldInTextJsonAndHtml) {
+TEST(FindCommand, IsToldInGerman) {
+  const std::string lesson = TemporaryFile(kLesson);
+  const ProgramResult games =
+      RunAssay({"find", lesson, "centre=fixed", "--language", "de"});
+  EXPECT_THAT(games.out, HasSubstr("{Gefunden in Partie 1, nach 4... exd5.}"));
+  const ProgramResult epd = RunAssay(
+      {"find", lesson, "centre=fixed", "--language", "de", "--format", "epd"});
+  EXPECT_THAT(epd.out, HasSubstr("id \"Partie 1, nach 4... exd5\";"));
+  // Conditions are written as ever, and find the same.
+  const ProgramResult english =
+      RunAssay({"find", lesson, "centre=fixed", "--format", "epd"});
+  EXPECT_EQ(std::count(english.out.begin(), english.out.end(), '\n'),
+            std::count(epd.out.begin(), epd.out.end(), '\n'));
+}
+
+// A player who moves the pawns before the own king, six times.
+std::string StormGames() {
   std::string pgn;
   for (int i = 0; i < 6; ++i) {
     pgn +=
@@ -252,7 +269,72 @@ TEST(StudentCommand, ToldInTextJsonAndHtml) {
         "3. Bc4 Bc5 4. c3 Nf6 5. d3 d6 6. O-O O-O 7. h3 h6 8. g4 a6 9. Kh2 "
         "Ba7 10. Kg3 Be6 11. h4 Qd7 *\n\n";
   }
-  const std::string games = TemporaryFile(pgn);
+  return TemporaryFile(pgn);
+}
+
+TEST(StudentCommand, IsToldInGerman) {
+  const std::string games = StormGames();
+  const std::vector<std::string> command = {"student", games,        "--name",
+                                            "Storm",   "--language", "de"};
+  const ProgramResult text = RunAssay(command);
+  EXPECT_EQ(text.exit_code, 0) << text.err;
+  EXPECT_THAT(text.out, StartsWith("Storm: 6 Partien, "));
+  EXPECT_THAT(text.out, HasSubstr("10. Kg3 kostet hier "));
+  const std::regex english(
+      "\\b(moves?|times|between|games?|after|costs|pawns?|centre|where|such)"
+      "\\b",
+      std::regex::icase);
+  EXPECT_FALSE(std::regex_search(text.out, english)) << text.out;
+  const std::string sheet = games + ".html";
+  std::vector<std::string> to_sheet = command;
+  to_sheet.insert(to_sheet.end(), {"--handout", sheet, "--paper", "a4"});
+  EXPECT_EQ(RunAssay(to_sheet).exit_code, 0);
+  const std::string page = Content(sheet);
+  EXPECT_THAT(page, HasSubstr("<html lang=\"de\">"));
+  EXPECT_THAT(page, HasSubstr("@page { size: A4; }"));
+  EXPECT_THAT(WithoutMarkup(page), HasSubstr("Partien von Storm"));
+  EXPECT_THAT(WithoutMarkup(page), Not(HasSubstr(" moves")));
+  std::filesystem::remove(sheet);
+}
+
+// A sheet says what it is to be printed on where that is asked for. PDF has
+// sizes in points, 72 to the inch: of 210 by 297 mm (ISO 216), and of 8.5 by 11
+// inches.
+TEST(Lesson, IsPrintedOnThePaperAskedFor) {
+  const std::string lesson = TemporaryFile("1. e4 {Centre.} e5 *\n");
+  const std::string page = lesson + ".html";
+  const std::string pdf = lesson + ".pdf";
+  struct Sheet {
+    const char* paper;
+    const char* rule;
+    const char* box;
+  };
+  for (const Sheet& sheet :
+       {Sheet{"a4", "size: A4;", "[0 0 594.9"},
+        Sheet{"letter", "size: letter;", "[0 0 612 792]"}}) {
+    const ProgramResult result =
+        RunAssay({"lesson", lesson, "--static", "--handout", page, "--paper",
+                  sheet.paper});
+    EXPECT_EQ(result.exit_code, 0) << result.err;
+    EXPECT_THAT(Content(page), HasSubstr(sheet.rule));
+    const ProgramResult printed = RunAssay(
+        {"lesson", lesson, "--static", "--pdf", pdf, "--paper", sheet.paper});
+    if (printed.err.find("no browser") != std::string::npos) continue;
+    EXPECT_EQ(printed.exit_code, 0) << printed.err;
+    EXPECT_THAT(Content(pdf), HasSubstr(sheet.box));
+  }
+  RunAssay({"lesson", lesson, "--static", "--handout", page});
+  EXPECT_THAT(Content(page), Not(HasSubstr("size: A4")));
+  std::filesystem::remove(page);
+  std::filesystem::remove(pdf);
+  EXPECT_EQ(RunAssay({"lesson", lesson, "--paper", "a4"}).exit_code, 2);
+  EXPECT_EQ(RunAssay({"lesson", lesson, "--handout", page, "--paper", "legal"})
+                .exit_code,
+            2);
+}
+
+TEST(StudentCommand, ToldInTextJsonAndHtml) {
+  const std::string games = StormGames();
   const ProgramResult text = RunAssay({"student", games, "--name", "Storm"});
   EXPECT_EQ(text.exit_code, 0);
   EXPECT_THAT(text.out, StartsWith("Storm: 6 games"));

@@ -3,7 +3,7 @@
 //   node --test tests/server/lesson_test.mjs    with ASSAYD=.../assayd
 
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
@@ -26,10 +26,10 @@ after(async () => {
 });
 
 // All that a call streams, and its status.
-function parts(method, request, { cancelAfter } = {}) {
+function parts(method, request, { cancelAfter, from = client } = {}) {
   return new Promise((resolve) => {
     const answers = [];
-    const stream = client[method](request);
+    const stream = from[method](request);
     stream.on('data', (answer) => {
       answers.push(answer);
       if (answers.length === cancelAfter) stream.cancel();
@@ -87,6 +87,10 @@ test('the planted faults of the example are found', async () => {
     .map((answer) => answer.finding);
   assert.deepEqual(findings.map(({ game, kind }) => [game, kind]),
     [[2, 'hanging_end'], [6, 'assessment']]);
+  assert.deepEqual(findings.map(({ place, title }) => [place, title]),
+    [['game 3, after 8... Qxd4, in a variation',
+      'the line stops where something falls'],
+    ['game 7, after 34. Kf3', 'the assessment does not fit']]);
   for (const finding of findings) {
     assert.ok(finding.proof.line.length > 0);
     assert.ok(finding.provenance.weightsFingerprint);
@@ -132,6 +136,56 @@ test('no PGN, too much of it, bad options', async () => {
         .map((violation) => violation.field);
       assert.ok(fields.includes(field), fields.join());
     }
+  }
+});
+
+// Threads of the server that have worked for a tenth of a second and more, by
+// the ticks of proc(5).
+function busyThreads(pid) {
+  return readdirSync(`/proc/${pid}/task`).filter((task) => {
+    const stat = readFileSync(`/proc/${pid}/task/${task}/stat`, 'utf8');
+    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+    return Number(fields[11]) + Number(fields[12]) >= 10;
+  }).length;
+}
+
+test('one call works all workers, and says the same as one of them', async (t) => {
+  const faulty = `${lesson}\n1. e4 {x} e5 2. Ke3 *\n\n1. c4 {y} *\n`;
+  const told = [];
+  for (const workers of [1, 2, 5]) {
+    const other = await Assayd.start(process.env.ASSAYD,
+      [`--workers=${workers}`]);
+    const asked = connect(other.address);
+    t.after(() => asked.close());
+    t.after(() => other.stop());
+    const calls = [];
+    for (const [method, options] of [
+      ['ExplainLesson', { proofNodes: 40000 }],
+      ['ExplainLesson', { staticOnly: true, withWording: true }],
+      ['ProofreadLesson', { proofNodes: 12000 }]]) {
+      const { answers, status } = await parts(method,
+        { pgn: faulty, options }, { from: asked });
+      assert.equal(status.code, code.OK);
+      calls.push(answers);
+    }
+    assert.ok(calls.every((answers) => answers.length > 3));
+    // The thread that reads requests may be one more.
+    const busy = busyThreads(other.process.pid);
+    assert.ok(busy >= Math.min(workers, 3), `${busy} of ${workers}`);
+    told.push(calls);
+  }
+  assert.deepEqual(told[1], told[0]);
+  assert.deepEqual(told[2], told[0]);
+});
+
+test('with wordings, for who translates', async () => {
+  for (const withWording of [false, true]) {
+    const { answers } = await parts('ExplainLesson',
+      { pgn: lesson, options: { staticOnly: true, withWording } });
+    const [{ item }] = answers.filter(({ part }) => part === 'item');
+    const [reason] = item.explanation.reasons;
+    assert.equal(item.explanation.summaryWording !== null, withWording);
+    assert.equal(reason.phraseWording !== null, withWording);
   }
 });
 

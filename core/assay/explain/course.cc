@@ -14,6 +14,7 @@
 #include "assay/explain/plan_changes.h"
 #include "assay/explain/standing_text.h"
 #include "assay/explain/structure.h"
+#include "assay/explain/structure_notes.h"
 #include "assay/explain/verdict.h"
 #include "assay/facts/claim_makers.h"
 
@@ -92,14 +93,11 @@ class Follower {
 
   // The structure's name; where it has none, the centre's kind.
   static Message NameOf(const Position& position) {
-    constexpr std::string_view kCentres[] = {
-        "centre_name.unresolved", "centre_name.open",    "centre_name.closed",
-        "centre_name.fixed",      "centre_name.tension", "centre_name.mobile"};
     const Facts facts(position);
     ClaimTable scratch;
     Message name = DescribeStructure(facts, scratch).name_said;
     if (!name.empty()) return name;
-    return Say(kCentres[static_cast<std::size_t>(facts.centre())]);
+    return CentreName(facts.centre());
   }
 
   Turn& Add(std::size_t ply, Turn::Kind kind) {

@@ -354,6 +354,19 @@ Message NameWithOwner(const StructureList& list) {
 
 }  // namespace
 
+Message CentreName(Centre centre) {
+  constexpr std::string_view kCentres[] = {
+      "centre_name.unresolved", "centre_name.open",    "centre_name.closed",
+      "centre_name.fixed",      "centre_name.tension", "centre_name.mobile"};
+  return Say(kCentres[static_cast<std::size_t>(centre)]);
+}
+
+Message StructureOrCentre(const Facts& facts) {
+  const StructureList list = FindStructures(facts);
+  if (list.empty()) return CentreName(facts.centre());
+  return Say(kNames[static_cast<std::size_t>(list[0].structure)]);
+}
+
 void NameStructure(const Facts& facts, ClaimTable& table,
                    Structure& structure) {
   const StructureList list = FindStructures(facts);

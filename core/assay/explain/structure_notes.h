@@ -14,6 +14,13 @@ namespace assay {
 // Changes nothing where none has a name.
 void NameStructure(const Facts& facts, ClaimTable& table, Structure& structure);
 
+// "closed centre".
+Message CentreName(Centre centre);
+
+// The most telling structure without whose it is; where none has a name, the
+// centre's kind.
+Message StructureOrCentre(const Facts& facts);
+
 }  // namespace assay
 
 #endif  // ASSAY_EXPLAIN_STRUCTURE_NOTES_H_

@@ -6,7 +6,6 @@
 #include "assay/explain/text.h"
 #include "assay/explain/words.h"
 #include "assay/lesson/diagram.h"
-#include "assay/lesson/handout_style.h"
 #include "assay/lesson/markup.h"
 #include "assay/lesson/own_comments.h"
 #include "assay/lesson/place.h"
@@ -286,7 +285,7 @@ std::string HandoutOpening(const HandoutTitle& title, const Catalogue& words) {
          "<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
          "content=\"width=device-width, initial-scale=1\">\n" +
          Element("title", "", title.title) + "<style>" +
-         std::string(HandoutStyle()) + "</style>\n</head>\n<body>\n" +
+         HandoutStyle(title.paper) + "</style>\n</head>\n<body>\n" +
          "<a class=\"skip\" href=\"#lesson\">" +
          Escaped(Label(words, "handout.skip")) + "</a>\n" +
          DiagramDefinitions() + "<header>\n" + Element("h1", "", title.title) +

@@ -12,6 +12,7 @@
 
 #include "assay/explain/catalogue.h"
 #include "assay/explain/explanation.h"
+#include "assay/lesson/handout_style.h"
 #include "assay/lesson/key_positions.h"
 
 namespace assay {
@@ -40,6 +41,7 @@ HandoutParts MakeHandoutParts(const HandoutEntry& entry);
 struct HandoutTitle {
   std::string title;   // of the lesson
   std::string origin;  // "winter.pgn, 3 games, 14 positions"
+  Paper paper = Paper::kAny;
 };
 
 // Of these, too, the words are those around the texts.

@@ -1,13 +1,13 @@
 // Ink on paper with two colours, rust for White's reasons and petrol for
 // Black's: both at least 4.5 to 1 against the paper, and never the only sign.
 // Sizes are in rem, so that a reader's own text size counts; on paper the page
-// is what the printer has, A4 or Letter.
+// is what the printer has, A4 or Letter, unless one of them is asked for.
 #include "assay/lesson/handout_style.h"
 
 namespace assay {
+namespace {
 
-std::string_view HandoutStyle() {
-  return R"(
+constexpr char kStyle[] = R"(
 :root { --ink: #1d1a17; --paper: #fffdf8; --rust: #8a3f0d; --petrol: #14555c;
   --line: #8d8473; }
 * { box-sizing: border-box; }
@@ -103,6 +103,24 @@ footer { border-top: 3px double var(--ink); margin-top: 2rem; font-size: .8rem; 
   * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 }
 )";
+
+// A rule that is laid over that of the style: its margins stay.
+const char* PageOf(Paper paper) {
+  switch (paper) {
+    case Paper::kA4:
+      return "@page { size: A4; }\n";
+    case Paper::kLetter:
+      return "@page { size: letter; }\n";
+    case Paper::kAny:
+      break;
+  }
+  return "";
+}
+
+}  // namespace
+
+std::string HandoutStyle(Paper paper) {
+  return std::string(kStyle) + PageOf(paper);
 }
 
 }  // namespace assay

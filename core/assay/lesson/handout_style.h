@@ -2,12 +2,15 @@
 #ifndef ASSAY_LESSON_HANDOUT_STYLE_H_
 #define ASSAY_LESSON_HANDOUT_STYLE_H_
 
-#include <string_view>
+#include <string>
 
 namespace assay {
 
+// What a sheet is to be printed on; that of the printer, where nobody says.
+enum class Paper { kAny, kA4, kLetter };
+
 // The content of its style element.
-std::string_view HandoutStyle();
+std::string HandoutStyle(Paper paper = Paper::kAny);
 
 }  // namespace assay
 

@@ -37,6 +37,29 @@ constexpr Centipawns kHangingShift = 80;
 // Of a line in a finding.
 constexpr std::size_t kMostShownPlies = 8;
 
+// The kinds of finding with their titles.
+struct KindOfFault {
+  std::string_view kind;
+  std::string_view title;
+};
+constexpr KindOfFault kKinds[] = {{"illegal_move", "fault.illegal_move"},
+                                  {"ambiguous_move", "fault.ambiguous_move"},
+                                  {"unreadable", "fault.unreadable"},
+                                  {"assessment", "fault.assessment"},
+                                  {"hanging_end", "fault.hanging_end"},
+                                  {"good_move", "fault.good_move"},
+                                  {"missing_reply", "fault.missing_reply"},
+                                  {"transposition", "fault.transposition"},
+                                  {"structure", "fault.structure"},
+                                  {"own_comment", "fault.own_comment"}};
+
+void SetKind(std::string_view kind, const Catalogue& words, Finding& finding) {
+  finding.kind = kind;
+  for (const KindOfFault& known : kKinds) {
+    if (known.kind == kind) finding.title = words.Text(Say(known.title));
+  }
+}
+
 bool HasNag(const GameNode& node, std::initializer_list<int> nags) {
   for (const int nag : nags) {
     for (const std::uint8_t given : node.nags) {
@@ -295,7 +318,7 @@ class Checker {
     finding.game = game_;
     finding.path = PathTo(tree_, index_);
     finding.place = PlaceText(game_, tree_, index_, words_);
-    finding.kind = kind;
+    SetKind(kind, words_, finding);
     return finding;
   }
 
@@ -303,6 +326,7 @@ class Checker {
     AssessedPlace place;
     place.hash = after_.hash();
     place.structure = StructureKey();
+    place.to_move = after_.side_to_move();
     place.nag = AuthorAssessment(node_);
     place.finding = Make("");
     return place;
@@ -321,17 +345,17 @@ class Checker {
     return Sign(*verdict.favours) * kMateScore;
   }
 
-  // Pawns of both sides and how many of each piece: positions that differ in
-  // where the pieces stand have the same.
+  // As AssessedPlace::structure says: all from the view of the side to move.
   std::uint64_t StructureKey() const {
     std::uint64_t key = 0;
     const auto mix = [&key](std::uint64_t value) {
       key = (key ^ value) * 0x9E3779B97F4A7C15ULL;
       key ^= key >> 29U;
     };
-    mix(static_cast<std::uint64_t>(Index(after_.side_to_move())) + 1);
-    for (const Side side : kSides) {
-      mix(after_.Pieces(side, PieceKind::kPawn));
+    const Side mover = after_.side_to_move();
+    for (const Side side : {mover, Other(mover)}) {
+      const Bitboard pawns = after_.Pieces(side, PieceKind::kPawn);
+      mix(mover == Side::kWhite ? pawns : FlipRanks(pawns));
       for (const PieceKind kind : kAllKinds) {
         mix(static_cast<std::uint64_t>(PopCount(after_.Pieces(side, kind))) +
             7);
@@ -403,22 +427,52 @@ bool EndIsLoose(const GameTree& tree, int depth) {
          tree.result == GameResult::kDraw;
 }
 
-Checked FaultsOf(std::uint32_t game, const PgnItem& item) {
+// What is wrong with a move that the author wrote: `after` is the position that
+// it was to be made in.
+Message MoveFault(const Problem& problem, const Position& after) {
+  if (problem.reason == "illegal move") {
+    return Say("fault.not_legal", after.side_to_move());
+  }
+  // The reader has the moves with "or" between them.
+  constexpr std::string_view kOr = " or ";
+  std::vector<Message> moves;
+  std::size_t begin = 0;
+  while (true) {
+    const std::size_t end = problem.expected.find(kOr, begin);
+    moves.push_back(Moves(problem.expected.substr(begin, end - begin)));
+    if (end == std::string::npos) break;
+    begin = end + kOr.size();
+  }
+  return Say("fault.could_be", List("list.or", std::move(moves)));
+}
+
+Checked FaultsOf(std::uint32_t game, const PgnItem& item,
+                 const Catalogue& words) {
   Checked checked;
   for (const PgnFault& fault : item.faults) {
     Finding finding;
     finding.game = game;
-    finding.place = ToString(fault.place);
-    finding.kind = fault.problem.reason == "illegal move"     ? "illegal_move"
-                   : fault.problem.reason == "ambiguous move" ? "ambiguous_move"
-                                                              : "unreadable";
-    const auto last = static_cast<NodeIndex>(item.tree.nodes.size() - 1);
-    finding.path = PathTo(item.tree, last);
+    const PgnPlace& place = fault.place;
+    finding.place = words.Text(Say("fault.place", static_cast<int>(place.game),
+                                   static_cast<int>(place.line),
+                                   static_cast<int>(place.column)));
+    const std::string& reason = fault.problem.reason;
+    SetKind(reason == "illegal move"     ? "illegal_move"
+            : reason == "ambiguous move" ? "ambiguous_move"
+                                         : "unreadable",
+            words, finding);
+    finding.path = PathTo(item.tree, fault.node);
     finding.author_says = fault.problem.found;
-    finding.found = fault.problem.field + ": " + fault.problem.reason +
-                    (fault.problem.expected.empty()
-                         ? ""
-                         : "; expected " + fault.problem.expected);
+    if (finding.kind == "unreadable") {
+      // Of the text itself, as every reader of such texts is told it.
+      finding.found = fault.problem.field + ": " + reason +
+                      (fault.problem.expected.empty()
+                           ? ""
+                           : "; expected " + fault.problem.expected);
+    } else {
+      finding.found = words.Text(Sentence(
+          MoveFault(fault.problem, item.tree.PositionAfter(fault.node))));
+    }
     checked.findings.push_back(std::move(finding));
   }
   return checked;
@@ -476,7 +530,7 @@ std::vector<ProofreadTask> ProofreadTasks(const PgnItem& item) {
 
 Checked Proofread(const ProofreadTask& task, std::uint32_t game,
                   const PgnItem& item, const ProofreadSettings& settings) {
-  if (task.node == kNoNode) return FaultsOf(game, item);
+  if (task.node == kNoNode) return FaultsOf(game, item, settings.words);
   Checker checker(task.node, game, item, settings);
   if (!settings.search) {
     if (task.assessment) checker.KeepAssessment();
@@ -494,7 +548,8 @@ Checked Proofread(const ProofreadTask& task, std::uint32_t game,
 void ClashFinder::Add(Checked& checked, const Catalogue& words) {
   if (!checked.assessed.has_value()) return;
   AssessedPlace& place = *checked.assessed;
-  const Known known{place.nag, place.proved_cp, place.finding.place};
+  const Known known{place.nag, place.proved_cp, place.to_move,
+                    place.finding.place};
   const auto says = [&words](const Known& other) {
     return "$" + std::to_string(other.nag) + " (" +
            std::string(words.Nag(other.nag)) + ")";
@@ -503,7 +558,7 @@ void ClashFinder::Add(Checked& checked, const Catalogue& words) {
   if (!same.second) {
     const Known& other = same.first->second;
     if (AssessmentStep(other.nag) == AssessmentStep(place.nag)) return;
-    place.finding.kind = "transposition";
+    SetKind("transposition", words, place.finding);
     place.finding.author_says = says(known);
     place.finding.found = words.Text(
         Sentence(Say("finding.same_position", other.place, says(other))));
@@ -511,19 +566,18 @@ void ClashFinder::Add(Checked& checked, const Catalogue& words) {
     return;
   }
   if (place.off) return;
-  // Verdicts two steps apart where play comes to nearly the same.
   std::vector<Known>& alike = structures_[place.structure];
   for (const Known& other : alike) {
-    const int apart =
-        std::abs(AssessmentStep(other.nag) - AssessmentStep(place.nag));
-    if (apart < 2 || std::abs(other.proved_cp - place.proved_cp) > 60) {
+    if (std::abs(other.Step() - known.Step()) < kClashingSteps ||
+        std::abs(other.Proved() - known.Proved()) > kNearlySame) {
       continue;
     }
-    place.finding.kind = "structure";
+    SetKind("structure", words, place.finding);
     place.finding.author_says = says(known);
     place.finding.found = words.Text(
         Sentence(Say("finding.same_structure", other.place, says(other),
-                     PawnsText(place.proved_cp), PawnsText(other.proved_cp))));
+                     PawnsText(place.proved_cp), PawnsText(other.proved_cp),
+                     other.to_move != place.to_move)));
     checked.findings.push_back(place.finding);
     break;
   }

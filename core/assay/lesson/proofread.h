@@ -16,7 +16,7 @@
 //   good_move      a move marked good ($1, $3) that loses to a reply
 //   missing_reply  the strongest reply is not among those given
 //   transposition  one position with two verdicts
-//   structure      two positions of one structure whose verdicts clash
+//   structure      two nearly identical positions whose verdicts clash
 //   own_comment    a sentence of ours that no longer holds
 #ifndef ASSAY_LESSON_PROOFREAD_H_
 #define ASSAY_LESSON_PROOFREAD_H_
@@ -37,7 +37,8 @@ struct Finding {
   std::uint32_t game = 0;  // from 0
   std::vector<std::string> path;
   std::string place;  // "game 2, after 14... Re8"
-  std::string kind;
+  std::string kind;   // for programs
+  std::string title;  // the same in words
   std::string author_says;
   std::string found;
   Position position;  // that the proof starts from
@@ -75,7 +76,12 @@ std::vector<ProofreadTask> ProofreadTasks(const PgnItem& item);
 // An assessment of the author's, for comparison with others.
 struct AssessedPlace {
   std::uint64_t hash = 0;
-  std::uint64_t structure = 0;  // of the pawns and the pieces' numbers
+  // The same for nearly identical positions: the same side to move, the same
+  // pawns on the same squares, as many pieces of each kind for each side, or
+  // all this with the colours swapped. Where the pieces and kings stand, and
+  // who may castle, does not count.
+  std::uint64_t structure = 0;
+  Side to_move = Side::kWhite;
   int nag = 0;
   Centipawns proved_cp = 0;
   bool off = false;  // by itself already
@@ -91,7 +97,21 @@ struct Checked {
 Checked Proofread(const ProofreadTask& task, std::uint32_t game,
                   const PgnItem& item, const ProofreadSettings& settings);
 
-// Compares assessments across a whole lesson; for one thread.
+// Which step of advantage a NAG from 10 to 21 stands for: 0 equal, 3 winning
+// (decisive and crushing are one: authors use them as one), negative for
+// Black.
+int AssessmentStep(int nag);
+// How far a score is from what the NAG says; 0 where it agrees.
+Centipawns DistanceFrom(int nag, Centipawns score_cp);
+
+// Verdicts of nearly identical positions clash where they are so many steps of
+// AssessmentStep apart, from the view of the side to move,
+inline constexpr int kClashingSteps = 2;
+// while the proved scores, from the same view, are so near to each other.
+inline constexpr Centipawns kNearlySame = 60;
+
+// Compares assessments across a whole lesson; for one thread. An assessment
+// that is off by itself is compared with those of the very same position alone.
 class ClashFinder {
  public:
   // Adds what clashes with an earlier place to the findings.
@@ -101,18 +121,15 @@ class ClashFinder {
   struct Known {
     int nag = 0;
     Centipawns proved_cp = 0;
+    Side to_move = Side::kWhite;
     std::string place;
+
+    int Step() const { return Sign(to_move) * AssessmentStep(nag); }
+    Centipawns Proved() const { return Sign(to_move) * proved_cp; }
   };
   std::map<std::uint64_t, Known> positions_;
   std::map<std::uint64_t, std::vector<Known>> structures_;
 };
-
-// Which step of advantage a NAG from 10 to 21 stands for: 0 equal, 3 winning
-// (decisive and crushing are one: authors use them as one), negative for
-// Black.
-int AssessmentStep(int nag);
-// How far a score is from what the NAG says; 0 where it agrees.
-Centipawns DistanceFrom(int nag, Centipawns score_cp);
 
 }  // namespace assay
 

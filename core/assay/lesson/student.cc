@@ -9,9 +9,9 @@
 
 #include "assay/explain/catalogue.h"
 #include "assay/explain/line_text.h"
+#include "assay/explain/structure_notes.h"
 #include "assay/explain/text.h"
 #include "assay/explain/words.h"
-#include "assay/facts/structures.h"
 #include "assay/lesson/place.h"
 #include "assay/terms/ledger.h"
 
@@ -26,19 +26,19 @@ constexpr Centipawns kWorthMinding = 30;
 constexpr std::size_t kDelays = 2;
 constexpr std::size_t kClearest = 3;
 
+// By PlanKind.
+constexpr std::string_view kKindsOfPlan[kPlanKinds] = {
+    "plan_kind.siege",     "plan_kind.lever",   "plan_kind.expansion",
+    "plan_kind.regroup",   "plan_kind.trade",   "plan_kind.minority_attack",
+    "plan_kind.majority",  "plan_kind.passer",  "plan_kind.king_attack",
+    "plan_kind.king_walk", "plan_kind.develop", "plan_kind.file",
+    "plan_kind.restrain",  "plan_kind.reshape"};
+
 // What a position comes to term by term, White's view.
 struct ByTerm {
   std::array<int, kTerms> value_cp{};
-  int total_cp = 0;
-  std::string structure;
+  Message structure;
 };
-
-// The structure's name where it has one, else the type of its centre.
-std::string StructureName(const Facts& facts) {
-  const StructureList found = FindStructures(facts);
-  if (!found.empty()) return Name(found[0].structure);
-  return std::string(Name(facts.centre())) + " centre";
-}
 
 ByTerm Evaluate(const Position& position, const Assayer& assayer,
                 Ledger& ledger) {
@@ -49,8 +49,7 @@ ByTerm Evaluate(const Position& position, const Assayer& assayer,
   for (const Entry& entry : ledger.entries) {
     by_term.value_cp[Index(entry.term)] += entry.value_cp;
   }
-  by_term.total_cp = ledger.score_cp;
-  by_term.structure = StructureName(facts);
+  by_term.structure = StructureOrCentre(facts);
   return by_term;
 }
 
@@ -98,11 +97,12 @@ bool CarriedOut(const Play& play, std::size_t ply, const Plan& plan) {
 class Student {
  public:
   Student(std::uint32_t game, const PgnItem& item, Side side,
-          const Assayer& assayer)
+          const Assayer& assayer, const Catalogue& words)
       : game_(game),
         tree_(item.tree),
         side_(side),
         assayer_(assayer),
+        words_(words),
         play_(PlayOf(item.tree)) {}
 
   GameStudy Study() {
@@ -136,12 +136,13 @@ class Student {
         continue;
       }
       ++tally.own;
-      ++tally.structures[is.structure];
+      ++tally.structures[words_.Text(is.structure)];
       HabitPlace place = Place(i);
       place.cost_cp = -change;
       place.position = after;
-      place.text = NumberedMove(before, play_.moves[i]) + " costs " +
-                   PawnsText(-change).substr(1) + " pawns in this.";
+      place.text = words_.Text(
+          Sentence(Say("student.costs", NumberedMove(before, play_.moves[i]),
+                       PawnsText(-change).substr(1))));
       Keep(std::move(place), tally.places);
     }
   }
@@ -174,14 +175,16 @@ class Student {
     ++tally.own_chances;
     if (!ignored) return;
     ++tally.own;
-    ++tally.structures[StructureName(facts)];
+    ++tally.structures[words_.Text(StructureOrCentre(facts))];
     HabitPlace place = Place(i);
     place.cost_cp = plan.gain;
     place.position = before;
     ClaimTable table;
-    place.text = English(TellPlan(facts, plan, table).said) +
-                 " It was let happen: " + NumberedMove(before, play_.moves[i]) +
-                 ".";
+    place.text = words_.Text(
+        List("list.sentences",
+             {TellPlan(facts, plan, table).said,
+              Sentence(Say("student.let_happen",
+                           NumberedMove(before, play_.moves[i])))}));
     Keep(std::move(place), tally.places);
   }
 
@@ -189,7 +192,7 @@ class Student {
     HabitPlace place;
     place.game = game_;
     place.ply = static_cast<int>(i);
-    place.where = PlaceText(game_, tree_, play_.nodes[i]);
+    place.where = PlaceText(game_, tree_, play_.nodes[i], words_);
     const std::string title = GameTitle(tree_);
     if (!title.empty()) place.where += " (" + title + ")";
     return place;
@@ -208,6 +211,7 @@ class Student {
   const GameTree& tree_;
   const Side side_;
   const Assayer& assayer_;
+  const Catalogue& words_;
   const Play play_;
   std::optional<Plan> last_[2];
   GameStudy study_;
@@ -288,11 +292,12 @@ bool NamesPlayer(std::string_view tag, std::string_view name) {
 }
 
 GameStudy StudyGame(std::uint32_t game, const PgnItem& item,
-                    std::string_view name, const Assayer& assayer) {
+                    std::string_view name, const Assayer& assayer,
+                    const Catalogue& words) {
   for (const Side side : kSides) {
     const std::string* tag = item.tree.Tag(Name(side));
     if (tag == nullptr || !NamesPlayer(*tag, name)) continue;
-    return Student(game, item, side, assayer).Study();
+    return Student(game, item, side, assayer, words).Study();
   }
   return {};
 }
@@ -308,7 +313,7 @@ void StudentStudy::Add(const GameStudy& study) {
     AddTally(plan.second, plans_[plan.first]);
 }
 
-StudentReport StudentStudy::Report() const {
+StudentReport StudentStudy::Report(const Catalogue& words) const {
   StudentReport report;
   report.games = games_;
   report.moves = moves_[0];
@@ -318,8 +323,11 @@ StudentReport StudentStudy::Report() const {
         MakeHabit(tally, {tally.own, moves_[0]}, {tally.others, moves_[1]});
     if (!habit.has_value()) continue;
     const TermInfo& info = Info(static_cast<TermId>(term.first));
-    habit->name = std::string(info.title);
     habit->id = std::string(info.name);
+    // English names terms in their catalogue.
+    habit->name = std::string(words.Find("term." + habit->id));
+    if (habit->name.empty()) habit->name = std::string(info.title);
+    habit->name = Capitalised(habit->name);
     report.concessions.push_back(*std::move(habit));
   }
   for (const auto& plan : plans_) {
@@ -329,9 +337,8 @@ StudentReport StudentStudy::Report() const {
                   {tally.others, tally.others_chances});
     if (!habit.has_value()) continue;
     habit->id = Name(static_cast<PlanKind>(plan.first));
-    habit->name = habit->id;
-    std::replace(habit->name.begin(), habit->name.end(), '_', ' ');
-    habit->name = Capitalised(habit->name);
+    habit->name = Capitalised(
+        words.Text(Say(kKindsOfPlan[static_cast<std::size_t>(plan.first)])));
     report.ignored.push_back(*std::move(habit));
   }
   SortHabits(report.concessions);

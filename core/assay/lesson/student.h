@@ -20,6 +20,8 @@
 #include <vector>
 
 #include "assay/explain/assayer.h"
+#include "assay/explain/catalogue.h"
+#include "assay/lesson/handout_style.h"
 #include "assay/notation/pgn_reader.h"
 
 namespace assay {
@@ -61,8 +63,8 @@ struct HabitCount {
 };
 
 struct Habit {
-  std::string name;        // a term's title, or a plan's kind
-  std::string id;          // "isolated_pawn", "siege"
+  std::string name;        // for a reader
+  std::string id;          // a term's or a kind of plan's: "siege"
   HabitCount own;          // of the student
   HabitCount others;       // of the opponents
   ShareInterval interval;  // of the student's share
@@ -98,14 +100,16 @@ struct GameStudy {
 // whole or up to the comma.
 bool NamesPlayer(std::string_view tag, std::string_view name);
 
-// Safe to call from several threads.
+// Safe to call from several threads. Places are told in the given words, and so
+// is what follows.
 GameStudy StudyGame(std::uint32_t game, const PgnItem& item,
-                    std::string_view name, const Assayer& assayer);
+                    std::string_view name, const Assayer& assayer,
+                    const Catalogue& words = Catalogue::English());
 
 class StudentStudy {
  public:
   void Add(const GameStudy& study);
-  StudentReport Report() const;
+  StudentReport Report(const Catalogue& words = Catalogue::English()) const;
 
  private:
   std::size_t games_ = 0;
@@ -115,10 +119,13 @@ class StudentStudy {
 };
 
 // The report in plain words for a terminal or a file.
-std::string ToText(const StudentReport& report, std::string_view name);
+std::string ToText(const StudentReport& report, const std::string& name,
+                   const Catalogue& words = Catalogue::English());
 
 // The report as a sheet: one HTML file without any other.
-std::string StudentHandout(const StudentReport& report, std::string_view name);
+std::string StudentHandout(const StudentReport& report, const std::string& name,
+                           const Catalogue& words = Catalogue::English(),
+                           Paper paper = Paper::kAny);
 
 }  // namespace assay
 

@@ -1,9 +1,7 @@
 // A student's report for readers: as text, and as a sheet.
 #include <cstdio>
 
-#include "assay/explain/words.h"
 #include "assay/lesson/diagram.h"
-#include "assay/lesson/handout_style.h"
 #include "assay/lesson/markup.h"
 #include "assay/lesson/student.h"
 #include "assay/notation/fen.h"
@@ -18,88 +16,121 @@ std::string Percent(double share) {
   return text;
 }
 
-std::string CountText(const Habit& habit, const char* of) {
-  return std::to_string(habit.own.count) + " times in " +
-         std::to_string(habit.own.chances) + " " + of + ": " +
-         Percent(habit.own.share()) + ", between " +
-         Percent(habit.interval.low) + " and " + Percent(habit.interval.high) +
-         "; the opponents in the same games " + Percent(habit.others.share());
-}
+// Habits of one kind: what they are called, what they are counted by, and what
+// is said where there are none.
+struct Chapter {
+  const std::vector<Habit>& habits;
+  Message heading;
+  Message chances;
+  Message none;
+};
 
-std::string StructuresText(const Habit& habit) {
-  std::vector<std::string> parts;
-  for (const auto& structure : habit.structures) {
-    parts.push_back(structure.first + " " + std::to_string(structure.second));
-  }
-  return "Where: " + Join(parts) + ".";
-}
+class Teller {
+ public:
+  Teller(const StudentReport& report, const std::string& name,
+         const Catalogue& words)
+      : report_(report), name_(name), words_(words) {}
 
-std::string IntroText(const StudentReport& report, std::string_view name) {
-  return std::string(name) + ": " + std::to_string(report.games) +
-         (report.games == 1 ? " game, " : " games, ") +
-         std::to_string(report.moves) + " moves looked at.";
-}
-
-constexpr const char* kNoConcession =
-    "Nothing is conceded more often than the opponents concede it.";
-constexpr const char* kNoIgnored =
-    "No kind of plan is let happen more often than the opponents let it.";
-
-std::string HabitsText(const std::vector<Habit>& habits, const char* of,
-                       const char* none) {
-  if (habits.empty()) return "  " + std::string(none) + "\n";
-  std::string text;
-  for (const Habit& habit : habits) {
-    text += "  " + habit.name + ": " + CountText(habit, of) + "\n    " +
-            StructuresText(habit) + "\n";
-    for (const HabitPlace& place : habit.clearest) {
-      text += "    " + place.where + "\n      " + ToFen(place.position) +
-              "\n      " + place.text + "\n";
+  std::string Text() const {
+    std::string text = Intro() + "\n";
+    for (const Chapter& chapter : Chapters()) {
+      text += words_.Text(chapter.heading) + "\n";
+      if (chapter.habits.empty()) {
+        text += "  " + words_.Text(chapter.none) + "\n";
+      }
+      for (const Habit& habit : chapter.habits) {
+        text += "  " + habit.name + ": " +
+                words_.Text(CountSaid(habit, chapter.chances)) + "\n    " +
+                Structures(habit) + "\n";
+        for (const HabitPlace& place : habit.clearest) {
+          text += "    " + place.where + "\n      " + ToFen(place.position) +
+                  "\n      " + place.text + "\n";
+        }
+      }
     }
+    return text;
   }
-  return text;
-}
 
-std::string HabitsHtml(const std::vector<Habit>& habits, const char* of,
-                       const char* none) {
-  if (habits.empty()) return Element("p", "", none);
-  std::string html;
-  for (const Habit& habit : habits) {
-    html += Element("h3", "", habit.name) +
-            Element("p", "", CountText(habit, of) + ".") +
-            Element("p", "", StructuresText(habit)) + "<ol class=\"quiz\">\n";
+  std::string Sheet(Paper paper) const {
+    const std::string title = words_.Text(Say("student.title", name_));
+    std::string html =
+        "<!DOCTYPE html>\n<html lang=\"" +
+        words_.Text(Say("handout.language")) +
+        "\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
+        "content=\"width=device-width, initial-scale=1\">\n" +
+        Element("title", "", title) + "<style>" + HandoutStyle(paper) +
+        "</style>\n</head>\n<body>\n" + DiagramDefinitions() + "<header>\n" +
+        Element("h1", "", title) + Element("p", "", Intro()) +
+        "</header>\n<main>\n";
+    for (const Chapter& chapter : Chapters()) {
+      html += Element("h2", "", words_.Text(chapter.heading));
+      if (chapter.habits.empty()) {
+        html += Element("p", "", words_.Text(chapter.none));
+      }
+      for (const Habit& habit : chapter.habits) html += Html(habit, chapter);
+    }
+    return html + "</main>\n</body>\n</html>\n";
+  }
+
+ private:
+  std::vector<Chapter> Chapters() const {
+    return {{report_.concessions, Say("student.conceded"), Say("student.moves"),
+             Say("student.no_concession")},
+            {report_.ignored, Say("student.let"), Say("student.such_plans"),
+             Say("student.no_plan")}};
+  }
+
+  std::string Intro() const {
+    return words_.Text(Say("student.intro", name_,
+                           static_cast<int>(report_.games),
+                           static_cast<int>(report_.moves)));
+  }
+
+  static Message CountSaid(const Habit& habit, const Message& chances) {
+    return Say("student.count", static_cast<int>(habit.own.count),
+               static_cast<int>(habit.own.chances), chances,
+               Percent(habit.own.share()), Percent(habit.interval.low),
+               Percent(habit.interval.high), Percent(habit.others.share()));
+  }
+
+  std::string Structures(const Habit& habit) const {
+    std::vector<Message> parts;
+    for (const auto& structure : habit.structures) {
+      parts.push_back(
+          Moves(structure.first + " " + std::to_string(structure.second)));
+    }
+    return words_.Text(Sentence(Say("student.where", And(std::move(parts)))));
+  }
+
+  std::string Html(const Habit& habit, const Chapter& chapter) const {
+    std::string html =
+        Element("h3", "", habit.name) +
+        Element("p", "",
+                words_.Text(Sentence(CountSaid(habit, chapter.chances)))) +
+        Element("p", "", Structures(habit)) + "<ol class=\"quiz\">\n";
     for (const HabitPlace& place : habit.clearest) {
-      html += "<li>" + Diagram(place.position, {}) +
+      html += "<li>" + Diagram(place.position, {}, words_) +
               Element("p", "because", place.where) +
               Element("p", "", place.text) + "</li>\n";
     }
-    html += "</ol>\n";
+    return html + "</ol>\n";
   }
-  return html;
-}
+
+  const StudentReport& report_;
+  const std::string& name_;
+  const Catalogue& words_;
+};
 
 }  // namespace
 
-std::string ToText(const StudentReport& report, std::string_view name) {
-  return IntroText(report, name) + "\nConceded again and again\n" +
-         HabitsText(report.concessions, "moves", kNoConcession) +
-         "Plans of the opponent let happen\n" +
-         HabitsText(report.ignored, "such plans", kNoIgnored);
+std::string ToText(const StudentReport& report, const std::string& name,
+                   const Catalogue& words) {
+  return Teller(report, name, words).Text();
 }
 
-std::string StudentHandout(const StudentReport& report, std::string_view name) {
-  const std::string title = "Games of " + std::string(name);
-  return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
-         "<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
-         "content=\"width=device-width, initial-scale=1\">\n" +
-         Element("title", "", title) + "<style>" + std::string(HandoutStyle()) +
-         "</style>\n</head>\n<body>\n" + DiagramDefinitions() + "<header>\n" +
-         Element("h1", "", title) + Element("p", "", IntroText(report, name)) +
-         "</header>\n<main>\n" + Element("h2", "", "Conceded again and again") +
-         HabitsHtml(report.concessions, "moves", kNoConcession) +
-         Element("h2", "", "Plans of the opponent let happen") +
-         HabitsHtml(report.ignored, "such plans", kNoIgnored) +
-         "</main>\n</body>\n</html>\n";
+std::string StudentHandout(const StudentReport& report, const std::string& name,
+                           const Catalogue& words, Paper paper) {
+  return Teller(report, name, words).Sheet(paper);
 }
 
 }  // namespace assay

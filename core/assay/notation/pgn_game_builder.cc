@@ -57,7 +57,8 @@ PgnGameBuilder::PgnGameBuilder(PgnItem& item, std::uint64_t game)
 
 void PgnGameBuilder::Fault(const PgnToken& token, Problem problem) {
   if (item_.faults.size() >= kMostPgnFaults) return;
-  item_.faults.push_back({PlaceOf(token, game_), std::move(problem)});
+  item_.faults.push_back(
+      {PlaceOf(token, game_), std::move(problem), lines_.back().last});
 }
 
 void PgnGameBuilder::FaultAndStop(const PgnToken& token, Problem problem) {

@@ -48,7 +48,8 @@ std::optional<PgnItem> PgnReader::Next() {
       item->place = {1, 1, 1};
       item->faults.push_back(
           {item->place,
-           {"encoding", "UTF-16", Quoted(token.text), "UTF-8 or Latin-1"}});
+           {"encoding", "UTF-16", Quoted(token.text), "UTF-8 or Latin-1"},
+           0});
       return item;
     }
     builder.Add(token, scanner_.lexer());

@@ -59,6 +59,7 @@ namespace assay {
 struct PgnFault {
   PgnPlace place;
   Problem problem;
+  NodeIndex node = 0;  // the last that was read of its line
 };
 
 // "game 3, line 12, column 5".
