@@ -7,6 +7,7 @@
 
 #include "assay/explain/assayer.h"
 #include "grpcpp/support/slice.h"
+#include "service/server/connection_guard.h"
 #include "service/server/metrics.h"
 #include "service/server/read_request.h"
 #include "service/server/worker_pool.h"
@@ -30,6 +31,7 @@ struct Backend {
   const grpc::Slice terms;  // the answer of ListTerms
   WorkerPool pool;
   Metrics metrics;
+  ConnectionGuard connections;
   std::atomic<int> streams{0};
   std::atomic<bool> draining{false};  // take no more calls
   // When a call last began or ended.

@@ -57,7 +57,7 @@ LogLevel LevelOf(absl::StatusCode code, bool slow) {
 }  // namespace
 
 Call::Call(Backend& backend, Method method,
-           grpc::CallbackServerContext* context)
+           grpc::CallbackServerContext* context, std::size_t message_bytes)
     : backend_(backend),
       method_(method),
       context_(context),
@@ -65,6 +65,18 @@ Call::Call(Backend& backend, Method method,
       deadline_(context->deadline()) {
   backend_.metrics.CallStarted();
   backend_.last_event = start_;
+  // Beside its metadata, a call has some headers of the protocol's.
+  constexpr std::size_t kOwnHeaders = 256;
+  constexpr std::size_t kAroundHeader = 32;
+  std::size_t headers = kOwnHeaders;
+  for (const auto& [name, value] : context->client_metadata()) {
+    headers += name.size() + value.size() + kAroundHeader;
+  }
+  Took(headers + message_bytes);
+}
+
+void Call::Took(std::size_t message_bytes) const {
+  backend_.connections.Read(context_->peer(), message_bytes);
 }
 
 absl::Status Call::MayBegin() const {

@@ -18,7 +18,9 @@ namespace assay::service {
 
 class Call {
  public:
-  Call(Backend& backend, Method method, grpc::CallbackServerContext* context);
+  // `message_bytes` are those of its one request; a stream's come later.
+  Call(Backend& backend, Method method, grpc::CallbackServerContext* context,
+       std::size_t message_bytes = 0);
   Call(const Call&) = delete;
   Call& operator=(const Call&) = delete;
 
@@ -38,6 +40,9 @@ class Call {
   }
   std::chrono::system_clock::time_point deadline() const { return deadline_; }
   Backend& backend() const { return backend_; }
+
+  // The client's connection has brought a message.
+  void Took(std::size_t message_bytes) const;
 
   // Counts positions; from any thread.
   void CountItem(const absl::Status& status, std::uint64_t nodes);

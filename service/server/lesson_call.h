@@ -28,7 +28,7 @@ class LessonCall : public grpc::ServerWriteReactor<grpc::ByteBuffer>,
   LessonCall(Backend& backend, Method method,
              grpc::CallbackServerContext* context,
              const grpc::ByteBuffer& request)
-      : call_(backend, method, context), request_(request) {}
+      : call_(backend, method, context, request.Length()), request_(request) {}
 
   template <class Kind>
   static LessonCall* Start(Backend& backend, Method method,

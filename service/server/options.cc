@@ -100,6 +100,9 @@ const std::vector<Option>& Options() {
              "a call that would wait longer is refused at once"),
       Number("memory-mb", &S::memory_mb, 16, 1048576,
              "gRPC's buffers of all connections, in MiB"),
+      Number("max-unread-mb", &S::max_unread_mb, 16, 1048576,
+             "what clients have sent and no call has read, such as headers "
+             "without end, in MiB; beyond, whoever sent most is cut off"),
       Number("keepalive-time-s", &S::keepalive_time_s, 1, 86400,
              "silence after which a connection is tested"),
       Number("keepalive-timeout-s", &S::keepalive_timeout_s, 1, 86400,

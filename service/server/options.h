@@ -40,6 +40,7 @@ struct ServerOptions {
   int max_calls_per_connection = 128;
   int max_queue_ms = 5000;
   int memory_mb = 512;
+  int max_unread_mb = 64;
 
   int keepalive_time_s = 120;
   int keepalive_timeout_s = 20;

@@ -129,6 +129,11 @@ absl::Status Server::Listen() {
     }
     addresses_.push_back(WithPort(options_.listen[i], ports[i]));
   }
+  ports.erase(std::remove_if(ports.begin(), ports.end(),
+                             [](int port) { return port <= 1; }),
+              ports.end());
+  backend_.connections.Start(
+      ports, static_cast<std::uint64_t>(options_.max_unread_mb) << 20U);
   return absl::OkStatus();
 }
 

@@ -57,6 +57,7 @@ void StreamCall::Drain() {
 }
 
 void StreamCall::OnReadDone(bool ok) {
+  if (ok) call_.Took(incoming_.Length());
   {
     const std::lock_guard<std::mutex> lock(mutex_);
     reading_ = false;

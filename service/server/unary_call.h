@@ -26,7 +26,7 @@ class UnaryCall : public grpc::ServerUnaryReactor,
                   public std::enable_shared_from_this<UnaryCall> {
  public:
   UnaryCall(Backend& backend, Method method, const UnaryArguments& arguments)
-      : call_(backend, method, arguments.context),
+      : call_(backend, method, arguments.context, arguments.request->Length()),
         request_(*arguments.request),
         response_(*arguments.response) {}
 
