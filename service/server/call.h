@@ -38,6 +38,8 @@ class Call {
   ExplainContext explain_context() const {
     return {backend_.assayer, backend_.settings.budget, cancelled_};
   }
+  // Turns true when the work is wanted no more; lives as long as the call.
+  const std::atomic<bool>* cancelled() const { return &cancelled_; }
   std::chrono::system_clock::time_point deadline() const { return deadline_; }
   Backend& backend() const { return backend_; }
 

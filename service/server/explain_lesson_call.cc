@@ -29,7 +29,7 @@ absl::Status ExplainLessonCall::Prepare() {
       request(), call().backend().settings.budget, lesson_request_);
   if (!read.ok()) return read;
   lesson_.emplace(lesson_request_.pgn(), ToCore(lesson_request_.selection()),
-                  call().backend().assayer, &call().explain_context().cancelled,
+                  call().backend().assayer, call().cancelled(),
                   Catalogue::OrEnglish(lesson_request_.options().language(),
                                        Audience::kClub));
   if (call().Unwanted()) return call().UnwantedStatus();

@@ -141,9 +141,9 @@ void LessonCall::WorkOnOne() {
       std::unique_ptr<Piece> next = this->Next();
       begun_all_ = next == nullptr;
       if (next != nullptr) {
-        piece = next.get();
         number = first_ + pieces_.size();
         pieces_.push_back({std::move(next), false});
+        piece = pieces_.back().piece.get();
       }
     }
   }

@@ -53,10 +53,10 @@ std::unique_ptr<LessonCall::Piece> ProofreadLessonCall::Next() {
 }
 
 ProofreadSettings ProofreadLessonCall::Settings() {
-  const ExplainContext context = call().explain_context();
+  const Backend& backend = call().backend();
   const v1::ExplainOptions& options = lesson_request_.options();
-  return {context.assayer, NodesOf(options, context.budget), &context.cancelled,
-          !options.static_only(),
+  return {backend.assayer, NodesOf(options, backend.settings.budget),
+          call().cancelled(), !options.static_only(),
           Catalogue::OrEnglish(options.language(), Audience::kClub)};
 }
 

@@ -116,12 +116,15 @@ class WhatIfTeller {
     const Side better = change >= 0 ? Side::kWhite : Side::kBlack;
     Message with = Parts(better);
     Message against = Parts(Other(better));
+    Message what = And(std::move(edits));
+    if (change == 0) {
+      told_.summary_said = Sentence(Say("what_if.same", std::move(what),
+                                        std::move(with), std::move(against)));
+      return;
+    }
     told_.summary_said =
-        Sentence(change == 0 ? Say("what_if.same", And(std::move(edits)),
-                                   std::move(with), std::move(against))
-                             : Say("what_if.better", And(std::move(edits)),
-                                   better, AmountText(change), std::move(with),
-                                   std::move(against)));
+        Sentence(Say("what_if.better", std::move(what), better,
+                     AmountText(change), std::move(with), std::move(against)));
   }
 
   const Edited& edited_;
