@@ -11,6 +11,7 @@
 #include "assay/explain/claim_shift.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/recaptures.h"
+#include "assay/explain/term_title.h"
 #include "assay/explain/text_writer.h"
 #include "assay/explain/wording.h"
 #include "assay/facts/claim_makers.h"
@@ -246,13 +247,6 @@ class Judge {
   std::vector<Contender> contenders_;
 };
 
-// A term's name for readers: the catalogue's own is English.
-std::string TitleOf(TermId term, const Catalogue& words) {
-  const TermInfo& info = Info(term);
-  const std::string_view row = words.Find("term." + std::string(info.name));
-  return std::string(row.empty() ? info.title : row);
-}
-
 std::vector<TermComparison> ByTerm(const std::vector<Explanation>& explanations,
                                    const Catalogue& words) {
   std::vector<TermComparison> by_term;
@@ -270,7 +264,7 @@ std::vector<TermComparison> ByTerm(const std::vector<Explanation>& explanations,
       row.value_cp.push_back(sum);
     }
     if (!occurs) continue;
-    row.title = TitleOf(row.term, words);
+    row.title = TermTitle(Info(row.term), words);
     by_term.push_back(std::move(row));
   }
   return by_term;

@@ -34,14 +34,10 @@ Claim KingAttackersClaim(const Facts& facts, Side side) {
 }
 
 Claim KingZoneClaim(const Facts& facts, Side side) {
-  const Side enemy = Other(side);
-  const Bitboard zone = WithinTwoKingMoves(facts.position().King(side));
-  const Bitboard twice = zone & facts.AttackedTwice(enemy);
-  const Bitboard thin =
-      zone & facts.Attacked(enemy) & ~facts.AttackedTwice(side);
-  Claim claim = SquaresClaim(ClaimKind::kKingZone, side, twice, thin);
-  claim.count = PopCount(twice);
-  claim.other_count = PopCount(thin);
+  const AttackedZone zone = FindAttackedZone(facts, side);
+  Claim claim = SquaresClaim(ClaimKind::kKingZone, side, zone.twice, zone.thin);
+  claim.count = PopCount(zone.twice);
+  claim.other_count = PopCount(zone.thin);
   return claim;
 }
 

@@ -93,10 +93,14 @@ Bitboard KingAttackers(const Facts& facts, Side side) {
   return attackers;
 }
 
-Bitboard WithinTwoKingMoves(Square king) {
+AttackedZone FindAttackedZone(const Facts& facts, Side side) {
+  const Side enemy = Other(side);
+  const Square king = facts.position().King(side);
   Bitboard near = KingAttacks(king) | Bit(king);
   near |= North(near) | South(near);
-  return near | Neighbours(near);
+  near |= Neighbours(near);
+  return {near & facts.AttackedTwice(enemy),
+          near & facts.Attacked(enemy) & ~facts.AttackedTwice(side)};
 }
 
 Bitboard CheckSquares(const Facts& facts, Side side) {

@@ -38,8 +38,12 @@ Bitboard FilesToKing(const Facts& facts, Side side);
 // Enemy pieces (no pawns) that attack the king's neighbourhood.
 Bitboard KingAttackers(const Facts& facts, Side side);
 
-// The squares at most two king moves from a square, itself included.
-Bitboard WithinTwoKingMoves(Square king);
+// Of the squares at most two king moves from the side's king, its own included.
+struct AttackedZone {
+  Bitboard twice;  // those that two or more of the enemy attack
+  Bitboard thin;   // those that the enemy attacks and fewer than two guard
+};
+AttackedZone FindAttackedZone(const Facts& facts, Side side);
 
 // Squares that hold none of the side's own pieces or pawns, from which one of
 // its knights, bishops, rooks or queens that attacks the square and is not

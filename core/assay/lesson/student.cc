@@ -10,6 +10,7 @@
 #include "assay/explain/catalogue.h"
 #include "assay/explain/line_text.h"
 #include "assay/explain/structure_notes.h"
+#include "assay/explain/term_title.h"
 #include "assay/explain/text.h"
 #include "assay/explain/words.h"
 #include "assay/lesson/place.h"
@@ -324,10 +325,7 @@ StudentReport StudentStudy::Report(const Catalogue& words) const {
     if (!habit.has_value()) continue;
     const TermInfo& info = Info(static_cast<TermId>(term.first));
     habit->id = std::string(info.name);
-    // English names terms in their catalogue.
-    habit->name = std::string(words.Find("term." + habit->id));
-    if (habit->name.empty()) habit->name = std::string(info.title);
-    habit->name = Capitalised(habit->name);
+    habit->name = Capitalised(TermTitle(info, words));
     report.concessions.push_back(*std::move(habit));
   }
   for (const auto& plan : plans_) {

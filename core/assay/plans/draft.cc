@@ -4,6 +4,7 @@
 #include "assay/rules/movegen.h"
 
 namespace assay {
+
 const char* Name(PlanKind kind) {
   constexpr const char* kNames[kPlanKinds] = {
       "siege",           "lever",    "expansion", "regroup",     "trade",

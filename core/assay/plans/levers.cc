@@ -63,8 +63,6 @@ constexpr int kMuchLessRoom = 5;  // of them, that a reader is told of
 constexpr int kFreedBy = 2;       // squares that a bishop sees more
 constexpr int kMostChoices = 1;   // of going on with an even exchange
 constexpr std::size_t kMostWeighed = 4;
-// As many as are weighed: what a structure teaches is credited later.
-constexpr std::size_t kMostDrafts = kMostWeighed;
 constexpr std::size_t kMostGuards = 4;
 // With this many minor pieces at home, development comes before preparing.
 constexpr int kUndeveloped = 2;
@@ -516,7 +514,7 @@ Draft DraftOf(const Outlook& outlook, const Break& found) {
 void DraftLevers(const Outlook& outlook, std::vector<Draft>& drafts) {
   if (outlook.facts.InCheck()) return;
   const Centipawns before = ScoreAt(outlook, outlook.position);
-  Shortlist best(kMostDrafts);
+  Shortlist best(kMostWeighed);  // what a structure teaches is credited later
   for (Break& found : FindBreaks(outlook)) {
     if (found.motives <= 0) break;
     std::optional<Position> end =

@@ -5,6 +5,7 @@
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/kings.h"
 #include "assay/terms/attacking_force.h"
+#include "assay/terms/lead.h"
 #include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
@@ -213,14 +214,12 @@ void AddActivity(const Facts& facts, const Weights& weights, Sink& sink) {
     const Square king = facts.position().King(side);
     distance[Index(side)] = KingDistance(king, NearestCentre(king));
   }
-  const int lead = distance[1] - distance[0];
-  if (lead == 0) return;
-  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kKingActivity, side,
-           weights.king_activity * (lead > 0 ? lead : -lead),
+  const Lead lead(distance[1] - distance[0]);
+  if (lead.by == 0) return;
+  sink.Add(TermId::kKingActivity, lead.side, weights.king_activity * lead.by,
            [&](Details& details) {
-             details.Squares(facts.Own(side, PieceKind::kKing));
-             for (const Side king : {side, Other(side)}) {
+             details.Squares(facts.Own(lead.side, PieceKind::kKing));
+             for (const Side king : {lead.side, Other(lead.side)}) {
                details.Add(KingDistanceClaim(
                    facts, king, NearestCentre(facts.position().King(king))));
              }
@@ -232,15 +231,14 @@ template <class Sink>
 void AddNearPawns(const Facts& facts, const Weights& weights, Sink& sink) {
   if (facts.phase() == kFullPhase) return;
   const int pawns = PopCount(facts.position().Pieces(PieceKind::kPawn));
-  const int lead = KingMovesToPawns(facts, Side::kBlack) -
-                   KingMovesToPawns(facts, Side::kWhite);
-  if (lead == 0) return;
-  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kKingNearPawns, side,
-           Scale(weights.king_near_pawns, lead > 0 ? lead : -lead, pawns),
+  const Lead lead(KingMovesToPawns(facts, Side::kBlack) -
+                  KingMovesToPawns(facts, Side::kWhite));
+  if (lead.by == 0) return;
+  sink.Add(TermId::kKingNearPawns, lead.side,
+           Scale(weights.king_near_pawns, lead.by, pawns),
            [&](Details& details) {
-             details.Squares(facts.Own(side, PieceKind::kKing));
-             details.Add(KingPawnsClaim(facts, side));
+             details.Squares(facts.Own(lead.side, PieceKind::kKing));
+             details.Add(KingPawnsClaim(facts, lead.side));
            });
 }
 

@@ -55,15 +55,11 @@ void AddCheckSquares(const Facts& facts, const Weights& weights, Side side,
 template <class Sink>
 void AddZone(const Facts& facts, const Weights& weights, Side side,
              Sink& sink) {
-  const Side enemy = Other(side);
-  const int force = AttackingForce(facts, enemy);
+  const int force = AttackingForce(facts, Other(side));
   if (force == 0) return;
-  const Bitboard zone = WithinTwoKingMoves(facts.position().King(side));
-  const int twice = PopCount(zone & facts.AttackedTwice(enemy));
-  const int open =
-      PopCount(zone & facts.Attacked(enemy) & ~facts.AttackedTwice(side));
-  const Tapered value =
-      weights.king_zone_twice * twice + weights.king_zone_open * open;
+  const AttackedZone zone = FindAttackedZone(facts, side);
+  const Tapered value = weights.king_zone_twice * PopCount(zone.twice) +
+                        weights.king_zone_open * PopCount(zone.thin);
   sink.Add(TermId::kKingZone, side, Scale(value, force, kFullForce),
            [&](Details& details) {
              details.Squares(facts.Own(side, PieceKind::kKing));

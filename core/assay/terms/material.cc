@@ -3,6 +3,7 @@
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/levers.h"
 #include "assay/facts/pieces.h"
+#include "assay/terms/lead.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
@@ -19,15 +20,13 @@ int Count(const Facts& facts, Side side, PieceKind kind) {
 // An entry for the side that has more of a kind, for the surplus.
 template <class Sink>
 void AddKind(const Facts& facts, PieceKind kind, Tapered each, Sink& sink) {
-  const int surplus =
-      Count(facts, Side::kWhite, kind) - Count(facts, Side::kBlack, kind);
-  if (surplus == 0) return;
-  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kMaterial, side, each * (surplus > 0 ? surplus : -surplus),
-           [&](Details& details) {
-             details.Squares(facts.Own(side, kind));
-             details.Add(MaterialClaim(facts, side, kind));
-           });
+  const Lead lead(Count(facts, Side::kWhite, kind) -
+                  Count(facts, Side::kBlack, kind));
+  if (lead.by == 0) return;
+  sink.Add(TermId::kMaterial, lead.side, each * lead.by, [&](Details& details) {
+    details.Squares(facts.Own(lead.side, kind));
+    details.Add(MaterialClaim(facts, lead.side, kind));
+  });
 }
 
 // How many pawns above the usual number the pieces of a kind feel, summed over

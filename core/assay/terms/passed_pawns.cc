@@ -4,6 +4,7 @@
 
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/pawn_groups.h"
+#include "assay/terms/lead.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
@@ -171,19 +172,18 @@ void AddMajorities(const Facts& facts, const Weights& weights, Side side,
 template <class Sink>
 void AddCentreMajority(const Facts& facts, const Weights& weights, Sink& sink) {
   constexpr Bitboard kCentrePair = FileMask(3) | FileMask(4);
-  const int surplus = PopCount(facts.Pawns(Side::kWhite).pawns & kCentrePair) -
-                      PopCount(facts.Pawns(Side::kBlack).pawns & kCentrePair);
-  if (surplus == 0) return;
-  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(
-      TermId::kCentreMajority, side,
-      weights.centre_majority * (surplus > 0 ? surplus : -surplus),
-      [&](Details& details) {
-        const Bitboard own = facts.Pawns(side).pawns & kCentrePair;
-        details.Squares(own);
-        details.Add(MajorityClaim(
-            side, own, PopCount(facts.Pawns(Other(side)).pawns & kCentrePair)));
-      });
+  const Bitboard white = facts.Pawns(Side::kWhite).pawns & kCentrePair;
+  const Bitboard black = facts.Pawns(Side::kBlack).pawns & kCentrePair;
+  const Lead lead(PopCount(white) - PopCount(black));
+  if (lead.by == 0) return;
+  sink.Add(TermId::kCentreMajority, lead.side,
+           weights.centre_majority * lead.by, [&](Details& details) {
+             const bool is_white = lead.side == Side::kWhite;
+             const Bitboard own = is_white ? white : black;
+             details.Squares(own);
+             details.Add(MajorityClaim(lead.side, own,
+                                       PopCount(is_white ? black : white)));
+           });
 }
 
 }  // namespace

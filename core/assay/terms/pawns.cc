@@ -6,6 +6,7 @@
 #include "assay/facts/levers.h"
 #include "assay/facts/pawn_groups.h"
 #include "assay/facts/siege.h"
+#include "assay/terms/lead.h"
 #include "assay/terms/sink.h"
 
 namespace assay {
@@ -166,15 +167,13 @@ void AddChainBases(const Facts& facts, const Weights& weights, Side side,
 // One entry for the side with more islands.
 template <class Sink>
 void AddIslands(const Facts& facts, const Weights& weights, Sink& sink) {
-  const int surplus =
-      facts.Pawns(Side::kWhite).islands - facts.Pawns(Side::kBlack).islands;
-  if (surplus == 0) return;
-  const Side side = surplus > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kPawnIslands, side,
-           weights.pawn_island * (surplus > 0 ? surplus : -surplus),
+  const Lead lead(facts.Pawns(Side::kWhite).islands -
+                  facts.Pawns(Side::kBlack).islands);
+  if (lead.by == 0) return;
+  sink.Add(TermId::kPawnIslands, lead.side, weights.pawn_island * lead.by,
            [&](Details& details) {
-             details.Squares(facts.Pawns(side).pawns);
-             details.Add(IslandsClaim(facts, side));
+             details.Squares(facts.Pawns(lead.side).pawns);
+             details.Add(IslandsClaim(facts, lead.side));
            });
 }
 
@@ -198,17 +197,15 @@ void AddLinks(const Facts& facts, const Weights& weights, Side side,
 // One entry for the side whose pawns have gone further.
 template <class Sink>
 void AddAdvance(const Facts& facts, const Weights& weights, Sink& sink) {
-  const int lead =
-      facts.Pawns(Side::kWhite).advance - facts.Pawns(Side::kBlack).advance;
-  if (lead == 0) return;
-  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(
-      TermId::kAdvancedPawns, side,
-      weights.advanced_pawn * (lead > 0 ? lead : -lead), [&](Details& details) {
-        details.Squares(facts.Pawns(side).pawns & ~(RelativeRankMask(side, 1) |
-                                                    RelativeRankMask(side, 2)));
-        details.Add(PawnAdvanceClaim(facts, side));
-      });
+  const Lead lead(facts.Pawns(Side::kWhite).advance -
+                  facts.Pawns(Side::kBlack).advance);
+  if (lead.by == 0) return;
+  sink.Add(TermId::kAdvancedPawns, lead.side, weights.advanced_pawn * lead.by,
+           [&](Details& details) {
+             const Claim claim = PawnAdvanceClaim(facts, lead.side);
+             details.Squares(claim.squares.ToSet());
+             details.Add(claim);
+           });
 }
 
 // Holes on files c to f, without an own pawn on them, that an enemy minor piece

@@ -1,8 +1,7 @@
 // Space, the centre, development and the move.
-#include <cstdlib>
-
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/pieces.h"
+#include "assay/terms/lead.h"
 #include "assay/terms/openness.h"
 #include "assay/terms/sink.h"
 
@@ -15,17 +14,16 @@ constexpr int kAllMinorPieces = 8;
 // share it, the less it is worth.
 template <class Sink>
 void AddSpace(const Facts& facts, const Weights& weights, Sink& sink) {
-  const int difference =
-      PopCount(facts.Space(Side::kWhite)) - PopCount(facts.Space(Side::kBlack));
-  if (difference == 0) return;
-  const Side side = difference > 0 ? Side::kWhite : Side::kBlack;
+  const Lead lead(PopCount(facts.Space(Side::kWhite)) -
+                  PopCount(facts.Space(Side::kBlack)));
+  if (lead.by == 0) return;
   const int minors = PopCount(facts.position().Pieces(PieceKind::kKnight) |
                               facts.position().Pieces(PieceKind::kBishop));
-  sink.Add(TermId::kSpace, side,
-           Scale(weights.space, std::abs(difference) * minors, kAllMinorPieces),
+  sink.Add(TermId::kSpace, lead.side,
+           Scale(weights.space, lead.by * minors, kAllMinorPieces),
            [&](Details& details) {
-             details.Squares(facts.Space(side));
-             details.Add(SpaceClaim(facts, side));
+             details.Squares(facts.Space(lead.side));
+             details.Add(SpaceClaim(facts, lead.side));
            });
 }
 
@@ -46,15 +44,14 @@ int CentreAttacks(const Facts& facts, Side side) {
 // One entry for the side that looks at the centre more often.
 template <class Sink>
 void AddCentreControl(const Facts& facts, const Weights& weights, Sink& sink) {
-  const int net =
-      CentreAttacks(facts, Side::kWhite) - CentreAttacks(facts, Side::kBlack);
-  if (net == 0) return;
-  const Side side = net > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kCentreControl, side, weights.centre_control * std::abs(net),
+  const Lead lead(CentreAttacks(facts, Side::kWhite) -
+                  CentreAttacks(facts, Side::kBlack));
+  if (lead.by == 0) return;
+  sink.Add(TermId::kCentreControl, lead.side, weights.centre_control * lead.by,
            [&](Details& details) {
              details.Squares(kCentreSquares);
              for (const Square square : Each(kCentreSquares)) {
-               details.Add(ControlClaim(facts, side, square));
+               details.Add(ControlClaim(facts, lead.side, square));
              }
            });
 }
@@ -67,14 +64,13 @@ void AddFarControl(const Facts& facts, const Weights& weights, Sink& sink) {
   const Bitboard bare =
       position.Pieces(PieceKind::kPawn) | position.Pieces(PieceKind::kKing);
   if (position.Occupied() == bare) return;
-  const int lead = PopCount(FarControl(facts, Side::kWhite)) -
-                   PopCount(FarControl(facts, Side::kBlack));
-  if (lead == 0) return;
-  const Side side = lead > 0 ? Side::kWhite : Side::kBlack;
-  sink.Add(TermId::kFarControl, side, weights.far_control * std::abs(lead),
+  const Lead lead(PopCount(FarControl(facts, Side::kWhite)) -
+                  PopCount(FarControl(facts, Side::kBlack)));
+  if (lead.by == 0) return;
+  sink.Add(TermId::kFarControl, lead.side, weights.far_control * lead.by,
            [&](Details& details) {
-             details.Squares(FarControl(facts, side));
-             details.Add(FarControlClaim(facts, side));
+             details.Squares(FarControl(facts, lead.side));
+             details.Add(FarControlClaim(facts, lead.side));
            });
 }
 
