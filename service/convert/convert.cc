@@ -169,7 +169,7 @@ void ToProto(const Position& position, const ToldPlan& told,
   for (const ToldStep& step : told.steps) ToProto(step, message->add_steps());
   message->set_tempi(static_cast<unsigned>(plan.tempi()));
   message->set_gain_cp(plan.gain);
-  message->set_promise_cp(plan.promise);
+  message->set_promise_cp(plan.gain - told.ignored_gain);
   message->set_standing(ToProto(plan.standing));
   message->set_needs(told.needs);
   for (const Square square : plan.targets) {
@@ -186,7 +186,7 @@ void ToProto(const Position& position, const ToldPlan& told,
   }
   v1::IfIgnored* ignored = message->mutable_if_ignored();
   AddSan(position, told.ignored_line, ignored->mutable_line());
-  ignored->set_gain_cp(plan.gain - plan.promise);
+  ignored->set_gain_cp(told.ignored_gain);
   ignored->set_text(told.ignored_text);
   AddRefs(told.ignored_claims, ignored->mutable_claims());
   AddRefs(told.claims, message->mutable_claims());

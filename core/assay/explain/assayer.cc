@@ -57,7 +57,7 @@ void TellPlans(const Facts& facts, const Plans& plans,
                ClaimTable& table, Explanation& explanation) {
   for (const Side side : kSides) {
     for (const Plan& plan : plans.Of(side)) {
-      ToldPlan told = TellPlan(facts, plan, table);
+      ToldPlan told = TellPlan(facts, plan, weights, table);
       TellIfIgnored(facts.position(), reasons, weights, table, told);
       explanation.plans.push_back(std::move(told));
     }

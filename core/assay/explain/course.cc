@@ -146,7 +146,7 @@ class Follower {
                           std::string_view id) {
       if (plan.worth < kPlanTurns) return;
       ClaimTable claims;
-      ToldPlan told = TellPlan(at, plan, claims);
+      ToldPlan told = TellPlan(at, plan, assayer_.weights(), claims);
       Turn& turn = Add(ply, Turn::Kind::kPlan);
       turn.said = Sentence(Say(id, move, plan.side, ClauseOf(told.said)));
       Shift(claims.claims(), told.claims, played, turn);

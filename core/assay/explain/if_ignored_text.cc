@@ -33,6 +33,7 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
     refs = change->claims;
   }
   told.ignored_line = line;
+  told.ignored_gain = LedgerGain(position, plan.side, line, weights);
   told.ignored_said = Sentence(clause);
   told.ignored_claims = refs;
   table.Add(LineClaim(position, plan.side, line), told.ignored_claims);

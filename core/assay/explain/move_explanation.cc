@@ -165,21 +165,22 @@ class MoveTeller {
                                                 after_.facts, weights_, most);
     if (!changes.begun.empty()) {
       ClaimTable claims;
-      ToldPlan begun = TellPlan(before_.facts, changes.begun.front(), claims);
+      ToldPlan begun =
+          TellPlan(before_.facts, changes.begun.front(), weights_, claims);
       begins_ = std::move(begun.begins);
       for (const std::uint32_t ref : begun.claims) {
         table_.Add(claims.claims()[ref], begins_claims_);
       }
     }
     for (const Plan& plan : changes.stops) {
-      told_.stops.push_back(TellPlan(before_.facts, plan, table_));
+      told_.stops.push_back(TellPlan(before_.facts, plan, weights_, table_));
     }
     const std::vector<Move> line{told_.move};
     const auto tell = [&](const std::vector<Plan>& plans,
                           std::vector<ToldPlan>& list) {
       for (const Plan& plan : plans) {
         ClaimTable after;
-        ToldPlan told = TellPlan(after_.facts, plan, after);
+        ToldPlan told = TellPlan(after_.facts, plan, weights_, after);
         ClaimShift{told_.position, line, after, table_}.Apply(told);
         list.push_back(std::move(told));
       }

@@ -10,6 +10,7 @@
 #include "assay/notation/san.h"
 #include "assay/plans/draft.h"
 #include "assay/rules/movegen.h"
+#include "assay/terms/ledger.h"
 
 namespace assay {
 namespace {
@@ -376,8 +377,20 @@ class Teller {
 
 }  // namespace
 
-ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table) {
-  return Teller(facts, plan, table).Tell();
+Centipawns LedgerGain(const Position& position, Side side,
+                      const std::vector<Move>& line, const Weights& weights) {
+  const std::optional<Position> end =
+      WithTurn(AfterLine(position, line), position.side_to_move());
+  if (!end.has_value()) return 0;
+  return Sign(side) * (ScoreOf(*end, weights) - ScoreOf(position, weights));
+}
+
+ToldPlan TellPlan(const Facts& facts, const Plan& plan, const Weights& weights,
+                  ClaimTable& table) {
+  ToldPlan told = Teller(facts, plan, table).Tell();
+  told.ignored_gain =
+      LedgerGain(facts.position(), plan.side, told.ignored_line, weights);
+  return told;
 }
 
 }  // namespace assay

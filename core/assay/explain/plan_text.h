@@ -39,15 +39,23 @@ struct ToldPlan {
   ClaimRefs counter_claims;
   // The side's moves, the other passing or, where that is proved, developing.
   std::vector<Move> ignored_line;
+  // What the line changes the score by, for the plan's side; see LedgerGain().
+  Centipawns ignored_gain = 0;
   std::string ignored_text;
   Message ignored_said;
   ClaimRefs ignored_claims;
   ClaimRefs claims;
 };
 
+// What the side's score is better by after the line, the same side to move at
+// both ends; 0 where that would leave the other in check.
+Centipawns LedgerGain(const Position& position, Side side,
+                      const std::vector<Move>& line, const Weights& weights);
+
 // The plan is of the position that the facts are about. What is said is not yet
 // in words (wording.h).
-ToldPlan TellPlan(const Facts& facts, const Plan& plan, ClaimTable& table);
+ToldPlan TellPlan(const Facts& facts, const Plan& plan, const Weights& weights,
+                  ClaimTable& table);
 
 }  // namespace assay
 

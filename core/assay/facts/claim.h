@@ -14,11 +14,11 @@
 
 namespace assay {
 
-// Up to 16 squares in a stated order, without allocation: no claim needs more,
-// since a side has at most 16 pieces.
+// Up to 25 squares in a stated order, without allocation: no claim needs more,
+// since a king's zone has at most 25 squares and a side at most 16 pieces.
 class SquareList {
  public:
-  static constexpr std::size_t kCapacity = 16;
+  static constexpr std::size_t kCapacity = 25;
 
   SquareList() = default;
   // The squares of a set, lowest-numbered first.

@@ -183,7 +183,7 @@ class Student {
     ClaimTable table;
     place.text = words_.Text(
         List("list.sentences",
-             {TellPlan(facts, plan, table).said,
+             {TellPlan(facts, plan, assayer_.weights(), table).said,
               Sentence(Say("student.let_happen",
                            NumberedMove(before, play_.moves[i])))}));
     Keep(std::move(place), tally.places);

@@ -191,7 +191,6 @@ Plan AppraiseRoughly(const Outlook& outlook, const Draft& draft) {
   plan.claims = draft.claims;
   plan.taught = draft.taught;
   plan.prevented = draft.prevented;
-  plan.promise = draft.promise;
   plan.gain = GainAlone(outlook, draft.moves).value_or(0) + draft.promise;
   plan.worth = Discounted(plan.gain, plan.tempi());
   const auto own = WithTurn(outlook.position, outlook.side);

@@ -81,9 +81,8 @@ struct Plan {
   PlanKind kind = PlanKind::kRegroup;
   std::vector<Move> moves;  // the side's own
   SquareList targets;
-  Centipawns gain = 0;     // for the side, if unanswered
-  Centipawns promise = 0;  // the part of the gain that no ledger shows
-  Centipawns worth = 0;    // what plans are ranked by
+  Centipawns gain = 0;   // for the side, if unanswered
+  Centipawns worth = 0;  // what plans are ranked by
   // What search holds its first move to cost its side, to move, against the
   // best; 0 unproved.
   Centipawns behind_best = 0;

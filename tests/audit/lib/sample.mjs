@@ -41,8 +41,8 @@ function* randomPositions(seed) {
     const game = new Chess();
     const greed = random.below(4);
     for (let ply = 0; ply < 200 && !game.isGameOver(); ply += 1) {
-      const moves = game.moves({ verbose: true });
-      const captures = moves.filter((move) => move.captured);
+      const moves = game.moves();
+      const captures = moves.filter((san) => san.includes('x'));
       const hungry = captures.length > 0 && random.below(4) < greed;
       game.move(random.pick(hungry ? captures : moves));
       if (ply >= 4) yield game.fen();
