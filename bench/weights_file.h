@@ -8,6 +8,7 @@
 #include <string>
 
 #include "assay/terms/weights.h"
+#include "assay/terms/weights_text.h"
 
 namespace assay::bench {
 

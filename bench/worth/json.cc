@@ -1,3 +1,4 @@
+#include "assay/terms/weights_text.h"
 #include "bench/format.h"
 #include "bench/worth/report.h"
 

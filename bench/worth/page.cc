@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "assay/lesson/markup.h"
+#include "assay/terms/weights_text.h"
 #include "bench/format.h"
 #include "bench/worth/charts.h"
 #include "bench/worth/report.h"

@@ -29,5 +29,6 @@
 #include "assay/rules/movegen.h"
 #include "assay/terms/term.h"
 #include "assay/terms/weights.h"
+#include "assay/terms/weights_text.h"
 
 #endif  // ASSAY_ASSAY_H_

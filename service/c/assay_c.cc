@@ -11,10 +11,12 @@
 #include <string>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/explain/assayer.h"
 #include "assay/explain/catalogue.h"
 #include "assay/notation/fen.h"
 #include "assay/terms/term.h"
+#include "assay/terms/weights_text.h"
 #include "service/convert/convert.h"
 #include "service/convert/json.h"
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/explain/catalogue.h"
 
 namespace assay::service {

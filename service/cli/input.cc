@@ -6,6 +6,7 @@
 #include <system_error>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 
 namespace assay::service {
 namespace {

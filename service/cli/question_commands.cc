@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/explain/line_text.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "service/cli/commands.h"
 #include "service/cli/print.h"

@@ -7,6 +7,8 @@
 #include <thread>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
+#include "assay/terms/weights_text.h"
 #include "service/cli/commands.h"
 #include "service/cli/input.h"
 #include "service/cli/remote_commands.h"

@@ -1,3 +1,4 @@
+#include "assay/terms/weights_text.h"
 #include "service/cli/commands.h"
 #include "service/cli/print.h"
 #include "service/convert/convert.h"

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"
 #include "assay/terms/term.h"

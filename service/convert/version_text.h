@@ -6,6 +6,7 @@
 
 #include "assay/explain/assayer.h"
 #include "assay/terms/term.h"
+#include "assay/terms/weights_text.h"
 
 namespace assay::service {
 

@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "assay/base/problem_status.h"
 #include "service/server/answer.h"
 #include "service/server/limits.h"
 #include "service/server/wire.h"

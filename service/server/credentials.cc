@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "grpcpp/security/auth_metadata_processor.h"
 #include "grpcpp/security/tls_certificate_provider.h"
 #include "grpcpp/security/tls_credentials_options.h"

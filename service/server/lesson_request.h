@@ -7,6 +7,7 @@
 
 #include "absl/status/status.h"
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "service/server/limits.h"
 #include "service/server/read_request.h"
 #include "service/server/wire.h"

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 
 namespace assay::service {
 namespace {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "assay/base/problem_status.h"
 #include "assay/explain/catalogue.h"
 #include "assay/explain/comparison.h"
 #include "assay/notation/fen.h"

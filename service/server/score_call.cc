@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "service/convert/convert.h"
 #include "service/server/limits.h"

@@ -7,6 +7,7 @@
 #include <thread>
 
 #include "assay/base/problem.h"
+#include "assay/terms/weights_text.h"
 #include "grpc/grpc.h"
 #include "grpc/health/v1/health.pb.h"
 #include "grpcpp/ext/proto_server_reflection_plugin.h"

@@ -7,6 +7,7 @@
 
 #include "absl/strings/cord.h"
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "google/rpc/error_details.pb.h"
 #include "google/rpc/status.pb.h"
 #include "service/convert/convert.h"

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "grpcpp/support/proto_buffer_reader.h"
 #include "service/server/utf8.h"
 

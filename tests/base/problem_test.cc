@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "assay/base/problem_status.h"
 #include "gtest/gtest.h"
 #include "tests/support/printers.h"
 #include "tests/support/rows.h"

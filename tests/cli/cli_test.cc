@@ -8,6 +8,7 @@
 #include "assay/explain/text.h"
 #include "assay/notation/fen.h"
 #include "assay/terms/term.h"
+#include "assay/terms/weights_text.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/support/plausible_play.h"

@@ -356,8 +356,9 @@ TEST(TwoKnights, AreSlightWhereverTheyStand) {
         }
         parsed.board[first] = Piece(Side::kWhite, PieceKind::kKnight);
         parsed.board[second] = Piece(Side::kWhite, PieceKind::kKnight);
-        const absl::StatusOr<Position> position = Position::FromParsed(parsed);
-        if (position.ok()) most = std::max(most, assayer.Score(*position));
+        const std::optional<Position> position = Position::FromParsed(parsed);
+        if (position.has_value())
+          most = std::max(most, assayer.Score(*position));
       }
     }
   }

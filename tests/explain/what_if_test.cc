@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"

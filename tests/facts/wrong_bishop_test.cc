@@ -32,8 +32,8 @@ std::optional<Position> PositionOf(const Placement& placement) {
   parsed.board[placement.king] = Piece(Side::kWhite, PieceKind::kKing);
   parsed.board[placement.bare_king] = Piece(Side::kBlack, PieceKind::kKing);
   parsed.side_to_move = placement.to_move;
-  absl::StatusOr<Position> position = Position::FromParsed(parsed);
-  if (!position.ok()) return std::nullopt;
+  std::optional<Position> position = Position::FromParsed(parsed);
+  if (!position.has_value()) return std::nullopt;
   return *std::move(position);
 }
 

@@ -1,5 +1,6 @@
 // Any text as a FEN: refused with its faults, or read, written and read again
 // as the same.
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "tests/fuzz/fuzz.h"
 

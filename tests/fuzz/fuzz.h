@@ -60,8 +60,8 @@ inline Position AnyPosition(Choices& choices) {
   put(Side::kWhite, PieceKind::kKing);
   put(Side::kBlack, PieceKind::kKing);
   if (choices.Below(2) == 1) parsed.side_to_move = Side::kBlack;
-  const absl::StatusOr<Position> made = Position::FromParsed(parsed);
-  Position position = made.ok() ? *made : Position::Initial();
+  const std::optional<Position> made = Position::FromParsed(parsed);
+  Position position = made.has_value() ? *made : Position::Initial();
   for (std::size_t ply = choices.Below(64); ply > 0; --ply) {
     MoveList moves;
     LegalMoves(position, moves);

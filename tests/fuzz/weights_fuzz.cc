@@ -1,6 +1,7 @@
 // Any text as a weights file: refused, or written and read again as the same,
 // and of use whatever the weights are.
 #include "assay/explain/assayer.h"
+#include "assay/terms/weights_text.h"
 #include "tests/fuzz/fuzz.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data,

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/epd_opcodes.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/san.h"

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 #include "tests/support/printers.h"

@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/pgn_limits.h"
 #include "assay/notation/pgn_reader.h"
 #include "assay/notation/pgn_skimmer.h"

@@ -5,6 +5,7 @@
 
 #include <string>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/pgn_limits.h"
 #include "assay/notation/pgn_reader.h"

@@ -63,8 +63,9 @@ Position RandomPlacement(const std::vector<PieceKind>& kinds,
     put(Piece(Side::kWhite, PieceKind::kKing));
     put(Piece(Side::kBlack, PieceKind::kKing));
     for (const PieceKind kind : kinds) put(Piece(Side::kWhite, kind));
-    const absl::StatusOr<Position> position = Position::FromParsed(parsed);
-    if (position.ok() && !IsInsufficientMaterial(*position)) return *position;
+    const std::optional<Position> position = Position::FromParsed(parsed);
+    if (position.has_value() && !IsInsufficientMaterial(*position))
+      return *position;
   }
 }
 

@@ -81,8 +81,8 @@ Position FewPieces(std::mt19937_64& random) {
     for (std::uint64_t n = random() % 4; n > 0; --n) {
       put(Side::kBlack, kDefenders[random() % std::size(kDefenders)]);
     }
-    const absl::StatusOr<Position> position = Position::FromParsed(parsed);
-    if (!position.ok()) continue;
+    const std::optional<Position> position = Position::FromParsed(parsed);
+    if (!position.has_value()) continue;
     return random() % 2 == 0 ? *position : SwapColours(*position);
   }
 }

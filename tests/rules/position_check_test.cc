@@ -1,10 +1,13 @@
-// Position::FromParsed by itself: what no text can say (texts are the matter
+// CheckedPosition by itself: what no text can say (texts are the matter
 // of tests/notation/bad_input_test.cc), and several faults at once.
+#include "assay/rules/position_check.h"
+
 #include <functional>
 #include <string>
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/rules/position.h"
 #include "gtest/gtest.h"
 #include "tests/support/bad_input.h"
@@ -65,7 +68,7 @@ class Faults : public ::testing::TestWithParam<Fault> {};
 TEST_P(Faults, AreAllReported) {
   ParsedPosition parsed = Position::Initial().ToParsed();
   GetParam().spoil(parsed);
-  const absl::StatusOr<Position> position = Position::FromParsed(parsed);
+  const absl::StatusOr<Position> position = CheckedPosition(parsed);
   ASSERT_FALSE(position.ok());
   testing_support::ExpectFaults(position.status(), GetParam().problems);
 }
@@ -77,7 +80,7 @@ TEST(FromParsed, NamesWhatWasFoundAndExpected) {
   ParsedPosition parsed = Position::Initial().ToParsed();
   parsed.board[kE8] = Piece();
   parsed.castling = CastlingRights();
-  const absl::Status status = Position::FromParsed(parsed).status();
+  const absl::Status status = CheckedPosition(parsed).status();
   const Problem expected{"placement", "no king", "0 black kings",
                          "1 black king"};
   EXPECT_EQ(ProblemsOf(status), std::vector<Problem>{expected});

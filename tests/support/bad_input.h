@@ -6,6 +6,7 @@
 
 #include "absl/status/status.h"
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "gmock/gmock.h"
 #include "gtest/gtest.h"
 

@@ -5,6 +5,7 @@
 #include <sstream>
 #include <string>
 
+#include "assay/rules/position_check.h"
 #include "tests/support/printers.h"
 
 namespace assay {
@@ -46,7 +47,7 @@ Position FromPieces(std::string_view text) {
     }
     parsed.board[square] = Piece(side, kind);
   }
-  const absl::StatusOr<Position> position = Position::FromParsed(parsed);
+  const absl::StatusOr<Position> position = CheckedPosition(parsed);
   if (!position.ok()) Refuse(text, position.status().ToString());
   return *position;
 }

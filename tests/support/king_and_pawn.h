@@ -47,8 +47,8 @@ inline std::optional<Position> PositionOf(const KingAndPawn& placement) {
   parsed.board[king] = Piece(Side::kWhite, PieceKind::kKing);
   parsed.board[bare_king] = Piece(Side::kBlack, PieceKind::kKing);
   parsed.side_to_move = to_move;
-  absl::StatusOr<Position> position = Position::FromParsed(parsed);
-  if (!position.ok()) return std::nullopt;
+  std::optional<Position> position = Position::FromParsed(parsed);
+  if (!position.has_value()) return std::nullopt;
   return *std::move(position);
 }
 

@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 
+#include "assay/terms/weights_text.h"
 #include "gtest/gtest.h"
 #include "tests/support/bad_input.h"
 #include "tests/support/from_pieces.h"

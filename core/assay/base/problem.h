@@ -1,17 +1,10 @@
-// What is wrong with an input: the one shape that every error has.
-//
-// A Problem names the field, the reason, what was found and what was
-// expected. A Status made of problems says all of them in its message and
-// carries them as a payload, so that a service can hand them on field by
-// field.
+// What is wrong with an input: the one shape that every error has. A Problem
+// names the field, the reason, what was found and what was expected.
 #ifndef ASSAY_BASE_PROBLEM_H_
 #define ASSAY_BASE_PROBLEM_H_
 
 #include <string>
 #include <string_view>
-#include <vector>
-
-#include "absl/status/status.h"
 
 namespace assay {
 
@@ -29,14 +22,6 @@ struct Problem {
 
 // "placement: no king: found 0 black kings, expected 1".
 std::string ToString(const Problem& problem);
-
-// INVALID_ARGUMENT with every problem in the message, separated by "; ", and
-// in the payload. OkStatus for none.
-absl::Status ProblemsStatus(const std::vector<Problem>& problems);
-absl::Status ProblemStatus(Problem problem);
-
-// The problems that a status carries; empty where it carries none.
-std::vector<Problem> ProblemsOf(const absl::Status& status);
 
 // Text for an error message: at most 40 bytes of it, bytes that are not
 // printable ASCII written as \xNN, in double quotes.

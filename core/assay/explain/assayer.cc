@@ -18,6 +18,7 @@
 #include "assay/proof/temptations.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
+#include "assay/terms/weights_text.h"
 
 namespace assay {
 namespace {

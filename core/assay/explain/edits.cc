@@ -8,6 +8,8 @@
 #include <string_view>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
+#include "assay/rules/position_check.h"
 
 namespace assay {
 namespace {
@@ -227,7 +229,7 @@ absl::StatusOr<Edited> ApplyEdits(const Position& position,
   }
   if (!problems.empty()) return ProblemsStatus(problems);
   if (edits.empty()) return Edited{position, {}, {}, false};
-  absl::StatusOr<Position> edited = Position::FromParsed(editor.Sound());
+  absl::StatusOr<Position> edited = CheckedPosition(editor.Sound());
   if (!edited.ok()) return edited.status();
   return Edited{*edited, std::move(edits), editor.Moved(position),
                 editor.swapped()};
@@ -237,7 +239,7 @@ absl::StatusOr<Position> Without(const Position& position, Square square) {
   ParsedPosition parsed = position.ToParsed();
   parsed.board[square] = Piece();
   DropStale(parsed);
-  return Position::FromParsed(parsed);
+  return CheckedPosition(parsed);
 }
 
 }  // namespace assay

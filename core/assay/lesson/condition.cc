@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/explain/verdict.h"
 #include "assay/facts/claim_kind.h"
 #include "assay/facts/structures.h"

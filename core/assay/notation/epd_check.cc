@@ -2,6 +2,7 @@
 
 #include <limits>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/epd_opcodes.h"
 #include "assay/notation/san.h"
 #include "assay/rules/movegen.h"

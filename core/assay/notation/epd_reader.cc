@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/epd.h"
 #include "assay/notation/epd_check.h"
 #include "assay/notation/epd_opcodes.h"
 #include "assay/notation/fen.h"
+#include "assay/rules/position_check.h"
 
 namespace assay {
 namespace {
@@ -186,7 +188,7 @@ absl::StatusOr<EpdRecord> ParseEpd(std::string_view line) {
     ParsedPosition with = *parsed;
     TakeCounter(record, "hmvc", 0, counters, with.halfmove_clock, problems);
     TakeCounter(record, "fmvn", 1, counters, with.fullmove_number, problems);
-    const absl::StatusOr<Position> position = Position::FromParsed(with);
+    const absl::StatusOr<Position> position = CheckedPosition(with);
     has_position = position.ok();
     if (has_position) {
       record.position = *position;

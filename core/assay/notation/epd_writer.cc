@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/notation/epd.h"
 #include "assay/notation/epd_check.h"
 #include "assay/notation/epd_opcodes.h"

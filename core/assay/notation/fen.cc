@@ -1,6 +1,6 @@
 // Splits the text into fields, reads each field by itself and collects what is
 // wrong with each; where the syntax is whole, faults of the position itself
-// are collected by Position::FromParsed.
+// are collected by CheckedPosition.
 #include "assay/notation/fen.h"
 
 #include <algorithm>
@@ -9,6 +9,8 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
+#include "assay/rules/position_check.h"
 
 namespace assay {
 namespace {
@@ -193,7 +195,7 @@ absl::StatusOr<ParsedPosition> ParseFen(std::string_view text) {
 absl::StatusOr<Position> PositionFromFen(std::string_view text) {
   std::vector<Problem> problems;
   ParsedPosition parsed = ReadFields(text, problems);
-  if (problems.empty()) return Position::FromParsed(parsed);
+  if (problems.empty()) return CheckedPosition(parsed);
   // Fields that could be read are still checked as a position, so that a text
   // with faults of both sorts is mended in one go.
   if (Names(problems, "fen") || Names(problems, "placement")) {

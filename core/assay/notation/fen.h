@@ -28,7 +28,7 @@ inline constexpr std::size_t kMostFenBytes = 128;
 // Syntax only: says nothing of whether the position can be played from.
 absl::StatusOr<ParsedPosition> ParseFen(std::string_view text);
 
-// ParseFen, then Position::FromParsed.
+// ParseFen, then CheckedPosition.
 absl::StatusOr<Position> PositionFromFen(std::string_view text);
 
 // All six fields.

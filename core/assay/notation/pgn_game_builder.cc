@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/pgn_limits.h"
 #include "assay/notation/pgn_marks.h"
@@ -371,7 +372,7 @@ void PgnGameBuilder::FinishResult() {
     tree_.result = told.value_or(GameResult::kUnknown);
     Remark(last_token_, {"result", "no terminator", "the game's end",
                          "1-0, 0-1, 1/2-1/2 or *"});
-  } else if (told.has_value() && *told != tree_.result) {
+  } else if (tag != nullptr && told.has_value() && *told != tree_.result) {
     Remark(last_token_,
            {"result", "tag differs", Quoted(*tag),
             std::string(ToString(tree_.result)) + " as the terminator"});

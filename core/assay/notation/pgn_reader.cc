@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "assay/base/problem_status.h"
 #include "assay/notation/pgn_game_builder.h"
 
 namespace assay {

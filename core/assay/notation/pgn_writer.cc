@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/notation/fen.h"
 #include "assay/notation/pgn_filler.h"
 #include "assay/notation/pgn_limits.h"

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/rules/draw.h"
 #include "assay/rules/movegen.h"
 

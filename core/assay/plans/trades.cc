@@ -95,9 +95,7 @@ std::optional<Position> Without(const Position& position, Square a, Square b) {
   parsed.board[a] = Piece();
   parsed.board[b] = Piece();
   parsed.en_passant = kNoSquare;
-  const auto without = Position::FromParsed(parsed);
-  if (!without.ok()) return std::nullopt;
-  return *without;
+  return Position::FromParsed(parsed);
 }
 
 struct Pair {

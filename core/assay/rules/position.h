@@ -28,7 +28,6 @@
 #include <optional>
 #include <vector>
 
-#include "absl/status/statusor.h"
 #include "assay/base/bitboard.h"
 #include "assay/base/piece.h"
 #include "assay/base/problem.h"
@@ -46,12 +45,12 @@ class Position {
 
   static Position Initial();
 
-  // INVALID_ARGUMENT with a Problem for each fault (base/problem.h): fields
-  // "placement", "side", "castling", "en_passant", "halfmove_clock",
-  // "fullmove_number".
-  static absl::StatusOr<Position> FromParsed(const ParsedPosition& parsed);
+  // None where FindProblems() has any; CheckedPosition() says which.
+  static std::optional<Position> FromParsed(const ParsedPosition& parsed);
 
-  // The same faults as a list; empty for a sound position.
+  // A Problem for each fault (base/problem.h): fields "placement", "side",
+  // "castling", "en_passant", "halfmove_clock", "fullmove_number". Empty for a
+  // sound position.
   static std::vector<Problem> FindProblems(const ParsedPosition& parsed);
 
   Side side_to_move() const { return side_to_move_; }

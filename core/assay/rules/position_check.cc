@@ -1,9 +1,12 @@
 // Position::FromParsed: every fault of a parsed position, all at once. Also
 // the two mirror images, which need no check: a sound position's are sound.
+#include "assay/rules/position_check.h"
+
 #include <string>
 #include <vector>
 
 #include "assay/base/problem.h"
+#include "assay/base/problem_status.h"
 #include "assay/rules/position.h"
 
 namespace assay {
@@ -178,10 +181,15 @@ std::vector<Problem> Position::FindProblems(const ParsedPosition& parsed) {
   return problems;
 }
 
-absl::StatusOr<Position> Position::FromParsed(const ParsedPosition& parsed) {
-  const std::vector<Problem> problems = FindProblems(parsed);
-  if (!problems.empty()) return ProblemsStatus(problems);
+std::optional<Position> Position::FromParsed(const ParsedPosition& parsed) {
+  if (!FindProblems(parsed).empty()) return std::nullopt;
   return Unchecked(parsed);
+}
+
+absl::StatusOr<Position> CheckedPosition(const ParsedPosition& parsed) {
+  const std::optional<Position> position = Position::FromParsed(parsed);
+  if (position.has_value()) return *position;
+  return ProblemsStatus(Position::FindProblems(parsed));
 }
 
 Position SwapColours(const Position& position) {
