@@ -30,11 +30,12 @@ Claim MaterialClaim(const Facts& facts, Side side, PieceKind kind);
 
 Claim PawnAdvanceClaim(const Facts& facts, Side side);
 
-// One lever move of a side: a pawn's advance and what it then attacks.
+// One lever move of a side: a pawn's advance and what it then attacks. Without
+// defaults, so that room for sixteen costs nothing.
 struct LeverMove {
-  Square from = kNoSquare;
-  Square to = kNoSquare;
-  Bitboard targets = 0;
+  Square from;
+  Square to;
+  Bitboard targets;
 };
 Claim LeverMoveClaim(Side side, const LeverMove& move);
 

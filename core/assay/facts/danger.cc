@@ -34,8 +34,12 @@ void AddPinsOn(const Position& position, Side side, Square behind, Pins& pins) {
   const Side enemy = Other(side);
   const PieceKind behind_kind = position.At(behind).kind();
   const bool absolute = behind_kind == PieceKind::kKing;
-  const Bitboard sliders =
-      AlignedSliders(position, behind) & position.Pieces(enemy);
+  Bitboard sliders = AlignedSliders(position, behind) & position.Pieces(enemy);
+  // Only what is worth less than the piece behind can pin to it.
+  if (!absolute) sliders &= ~position.Pieces(PieceKind::kQueen);
+  if (behind_kind == PieceKind::kRook) {
+    sliders &= ~position.Pieces(PieceKind::kRook);
+  }
   for (const Square slider : Each(sliders)) {
     const Bitboard between = Between(behind, slider) & occupied;
     if (between == 0 || HasMany(between)) continue;
@@ -44,10 +48,7 @@ void AddPinsOn(const Position& position, Side side, Square behind, Pins& pins) {
     if (!absolute) {
       const int value = ExchangeValue(behind_kind);
       const PieceKind kind = position.At(pinned).kind();
-      if (kind == PieceKind::kKing || value <= ExchangeValue(kind) ||
-          value <= ExchangeValue(position.At(slider).kind())) {
-        continue;
-      }
+      if (kind == PieceKind::kKing || value <= ExchangeValue(kind)) continue;
     }
     if (pins.size < 32) pins.pins[pins.size++] = {pinned, slider, behind};
   }

@@ -54,19 +54,22 @@ class Game {
   // `enough`: the other side will not let it come to that.
   int Best(Side side, int standing, Bitboard occupied, int enough) const {
     int best = 0;
-    const Bitboard attackers =
+    Bitboard attackers =
         position_.Attackers(side, square_, occupied) & occupied & ~Bit(square_);
     for (const PieceKind kind : kAllKinds) {
       const int most = standing + PromotionGain(side, kind, square_);
+      if (attackers == 0 || best >= enough || best >= most) break;
+      const int risked = ValueAfterCapture(side, kind, square_);
       for (const Square from : Each(attackers & position_.Pieces(kind))) {
-        if (best >= enough || best >= most) break;
         const Bitboard after = occupied ^ Bit(from);
         if (!IsLegalCapture(side, kind, after)) continue;
-        const int reply =
-            Best(Other(side), ValueAfterCapture(side, kind, square_), after,
-                 most - best);
+        // A reply that takes no new queen gains no more than what was risked.
+        if (!pawns_promote_ && most - risked >= enough) return most - risked;
+        const int reply = Best(Other(side), risked, after, most - best);
         best = std::max(best, most - reply);
+        if (best >= enough || best >= most) break;
       }
+      attackers &= ~position_.Pieces(kind);
     }
     return best;
   }
@@ -87,6 +90,7 @@ class Game {
 
   const Position& position_;
   const Square square_;
+  const bool pawns_promote_ = RankOf(square_) == 0 || RankOf(square_) == 7;
   const Bitboard watched_;
   const Bitboard gone_;
   const Bitboard start_;

@@ -16,6 +16,10 @@ bool ExposesKing(const Position& position, Side side, Square from, Square to) {
 }  // namespace
 
 LeverMoves FindLeverMoves(const Facts& facts, Side side) {
+  return FindLeverMoves(facts, side, kAllSquares);
+}
+
+LeverMoves FindLeverMoves(const Facts& facts, Side side, Bitboard prey) {
   LeverMoves found;
   const Position& position = facts.position();
   const Bitboard empty = ~position.Occupied();
@@ -24,7 +28,7 @@ LeverMoves FindLeverMoves(const Facts& facts, Side side) {
   const Bitboard one = Forward(side, pawns) & empty;
   const Bitboard two = Forward(side, one & RelativeRankMask(side, 2)) & empty;
   // From where an enemy pawn would be attacked.
-  const Bitboard useful = PawnAttacks(Other(side), enemy_pawns);
+  const Bitboard useful = PawnAttacks(Other(side), enemy_pawns & prey);
   if (((one | two) & useful) == 0 || facts.InCheck()) return found;
   const auto collect = [&](Bitboard arrivals, int steps) {
     for (const Square to : Each(arrivals & useful)) {

@@ -21,8 +21,10 @@ struct LeverMoves {
 
 // Advances of one or two steps that are legal for the side (after a pass if it
 // is not to move) and that form a lever. None for either side while the side
-// to move is in check.
+// to move is in check. The second form finds those that attack a pawn of
+// `prey`.
 LeverMoves FindLeverMoves(const Facts& facts, Side side);
+LeverMoves FindLeverMoves(const Facts& facts, Side side, Bitboard prey);
 
 }  // namespace assay
 

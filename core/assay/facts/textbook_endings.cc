@@ -17,6 +17,7 @@ constexpr int kSeventh = 6;
 // Kings, a piece of one kind each, and one pawn of the side's.
 bool HasOneEachAndPawn(const Facts& facts, PieceKind kind, Side side) {
   const Position& position = facts.position();
+  if (PopCount(position.Occupied()) != 5) return false;
   const Bitboard own = facts.Own(side, kind);
   const Bitboard enemy = facts.Own(Other(side), kind);
   const Bitboard pawn = facts.Pawns(side).pawns;

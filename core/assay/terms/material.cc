@@ -68,8 +68,9 @@ void AddSecondRook(const Facts& facts, const Weights& weights, Sink& sink) {
            });
 }
 
-bool OpensCentre(const LeverMove& move) {
-  return (move.targets & Facts::kCentreFiles) != 0;
+// Pawn breaks of a side that open the centre.
+LeverMoves CentreBreaks(const Facts& facts, Side side) {
+  return FindLeverMoves(facts, side, Facts::kCentreFiles);
 }
 
 template <class Sink>
@@ -80,15 +81,9 @@ void AddBishopPair(const Facts& facts, const Weights& weights, Side side,
   const int gone =
       kAllPawns - PopCount(facts.position().Pieces(PieceKind::kPawn));
   // No more breaks than rams are worth something: they dissolve one each.
-  LeverMoves levers[2];
   int breaks = 0;
-  if (rams > 0) {
-    for (const Side mover : kSides) {
-      levers[Index(mover)] = FindLeverMoves(facts, mover);
-      for (const LeverMove& move : levers[Index(mover)]) {
-        breaks += OpensCentre(move) ? 1 : 0;
-      }
-    }
+  for (const Side mover : kSides) {
+    if (rams > 0) breaks += CentreBreaks(facts, mover).size;
   }
   const Tapered value =
       weights.bishop_pair + weights.bishop_pair_ram * rams +
@@ -101,9 +96,10 @@ void AddBishopPair(const Facts& facts, const Weights& weights, Side side,
     for (const Square pawn : Each(facts.CentreRams(Side::kWhite))) {
       details.Add(RamClaim(Side::kWhite, pawn));
     }
+    if (rams == 0) return;
     for (const Side mover : kSides) {
-      for (const LeverMove& move : levers[Index(mover)]) {
-        if (OpensCentre(move)) details.Add(LeverMoveClaim(mover, move));
+      for (const LeverMove& move : CentreBreaks(facts, mover)) {
+        details.Add(LeverMoveClaim(mover, move));
       }
     }
   });

@@ -21,8 +21,9 @@ void AddOutposts(const Facts& facts, const Weights& weights, Side side,
                  Sink& sink) {
   const Bitboard outposts = facts.Pawns(side).outposts;
   if (outposts == 0) return;
+  const Bitboard knights = facts.Own(side, PieceKind::kKnight);
   for (const Square square : Each(outposts & Minors(facts, side))) {
-    const bool knight = Contains(facts.Own(side, PieceKind::kKnight), square);
+    const bool knight = Contains(knights, square);
     const Bitboard contesting = OutpostContesters(facts, side, square);
     Tapered value = knight ? weights.knight_outpost : weights.bishop_outpost;
     if (contesting == 0) value = value + weights.outpost_uncontested;
@@ -38,6 +39,9 @@ void AddOutposts(const Facts& facts, const Weights& weights, Side side,
   const Bitboard goals = outposts & ~facts.position().Occupied();
   if (goals == 0) return;
   for (const Square from : Each(Minors(facts, side) & ~outposts)) {
+    // A bishop never comes to the other colour.
+    const Bitboard colour = IsLight(from) ? kLightSquares : kDarkSquares;
+    if ((goals & colour) == 0 && !Contains(knights, from)) continue;
     const Reach reach(facts, from, kOutpostMoves);
     const Bitboard reached =
         goals & (reach.NewAfter(1) | reach.NewAfter(kOutpostMoves));

@@ -147,7 +147,7 @@ void AddChainBases(const Facts& facts, const Weights& weights, Side side,
   const Bitboard bases =
       facts.Pawns(side).chain_bases & facts.Pawns(Other(side)).attack_span;
   if (bases == 0) return;
-  const LeverMoves enemy_levers = FindLeverMoves(facts, Other(side));
+  const LeverMoves enemy_levers = FindLeverMoves(facts, Other(side), bases);
   Bitboard hit = 0;
   for (const LeverMove& move : enemy_levers) hit |= move.targets & bases;
   for (const Square base : Each(hit)) {
