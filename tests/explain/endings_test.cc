@@ -296,12 +296,16 @@ TEST(KingAndPawn, ReasonsAgreeWithTheTable) {
   int reasons = 0;
   testing_support::ForEachKingAndPawn(
       [&](const testing_support::KingAndPawn& placement) {
-        if (seen++ % 37 != 0 || ::testing::Test::HasFailure()) return;
+        if (seen++ % 17 != 0 || ::testing::Test::HasFailure()) return;
         const std::optional<Position> position =
             testing_support::PositionOf(placement);
         if (!position.has_value()) return;
         const bool won = LookUpKpk(*position)->won;
-        for (const Reason& reason : assayer.Explain(*position).reasons) {
+        // Search gives no such reason; now and then it is there to disturb.
+        const ExplainOptions options =
+            seen % 50 == 0 ? ExplainOptions() : StaticOnly();
+        for (const Reason& reason :
+             assayer.Explain(*position, options).reasons) {
           const bool wins =
               reason.text.find("outside its square") != std::string::npos ||
               reason.text.find("key square") != std::string::npos;
