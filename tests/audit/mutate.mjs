@@ -1,8 +1,8 @@
 #!/usr/bin/env node
 // Does the auditor refuse what is false? Changes true claims of explanations
-// one field at a time and expects every change to be refused. A change that
-// happens to make another true claim (by the complete list of its kind) is
-// passed over.
+// one field at a time, and squares, numbers and pieces in sentences, and expects
+// every change to be refused. A change that happens to make another true claim
+// (by the complete list of its kind) is passed over.
 //
 //   node tests/audit/mutate.mjs [--per-kind N] [--limit N] [--seed N] [FILE]
 //
@@ -12,6 +12,7 @@
 import { fail, jsonLines, parseArguments } from './lib/input.mjs';
 import { mutationsOf } from './lib/mutations.mjs';
 import { seeded } from './lib/random.mjs';
+import { checkText, textsOf, wrongTextsOf } from './lib/sentences.mjs';
 import {
   Auditor, KINDS, fromJson, keyOf, kindName,
 } from './lib/registry.mjs';
@@ -25,6 +26,7 @@ const random = seeded(Number(options.get('--seed') ?? 1));
 
 // Claims changed, changes tried and passed over, by kind.
 const tallies = new Map();
+const sentences = { tried: 0 };
 let accepted = 0;
 
 // Whether a changed claim is true all the same, by the complete list.
@@ -52,9 +54,23 @@ function tryClaim(auditor, fen, kind, json) {
   }
 }
 
+function trySentences(explanation, auditor) {
+  for (const said of textsOf(explanation)) {
+    if (checkText(said, explanation, auditor).length > 0) continue;
+    for (const [what, text] of wrongTextsOf(said, explanation, auditor, random)) {
+      sentences.tried += 1;
+      if (checkText({ ...said, text }, explanation, auditor).length > 0) continue;
+      accepted += 1;
+      console.log(`${explanation.fen}\n  ${said.where}: ${text}\n` +
+        `  accepted with a wrong ${what}`);
+    }
+  }
+}
+
 for await (const { explanation } of jsonLines(path, limit)) {
   if (!explanation) continue;
   const auditor = new Auditor(explanation.fen);
+  trySentences(explanation, auditor);
   for (const json of explanation.claims ?? []) {
     const kind = kindName(json);
     if (!KINDS[kind]) continue;
@@ -79,7 +95,7 @@ for (const [kind, tally] of [...tallies].sort()) {
   idle += 1;
   console.log(`  no change was tried on ${kind}`);
 }
-console.log(`${tallies.size} kinds, ${tried} changes, ${accepted} accepted, ` +
-  `${idle} kinds without a change`);
+console.log(`${tallies.size} kinds, ${tried} changes, ${sentences.tried} in ` +
+  `sentences, ${accepted} accepted, ${idle} kinds without a change`);
 if (tallies.size === 0) fail('no claim was read');
 process.exitCode = accepted || idle ? 1 : 0;

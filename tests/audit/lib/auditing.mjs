@@ -1,6 +1,6 @@
 // Audits explanations one after the other and keeps the counts. A difference
-// is { fen, kind, claim, why }; the kinds "EXPLANATION" and "PLAN" mark one that
-// is not of a single claim.
+// is { fen, kind, claim, why }; the kinds "EXPLANATION", "PLAN" and "SENTENCE"
+// mark one that is not of a single claim.
 
 import { SKIPPED } from './exact.mjs';
 import { checkExplanation } from './explanation.mjs';
@@ -8,6 +8,7 @@ import { checkPlans } from './plans.mjs';
 import {
   Auditor, ENUMERABLE, KINDS, fromJson, keyOf, kindName, toJson,
 } from './registry.mjs';
+import { checkSentences } from './sentences.mjs';
 
 export class Audit {
   constructor({ complete = false } = {}) {
@@ -33,6 +34,8 @@ export class Audit {
         (why) => ({ fen, kind: 'EXPLANATION', why })),
       ...checkPlans(explanation, auditor).map(
         (why) => ({ fen, kind: 'PLAN', why })),
+      ...checkSentences(explanation, auditor).map(
+        (why) => ({ fen, kind: 'SENTENCE', why })),
     ];
     for (const json of explanation.claims ?? []) {
       const why = this.claim(auditor, json);

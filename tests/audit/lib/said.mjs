@@ -1,21 +1,24 @@
 // What a sentence may say: the squares, numbers and sides that it names must be
 // those of the claims that it points to.
 
-import { squareOf } from './board.mjs';
+import { WORTH, at, fileOf, rowOf, squareOf } from './board.mjs';
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven',
+export const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven',
   'eight', 'nine', 'ten'];
 
+export const SQUARE = /(?<![A-Za-z0-9])([a-h][1-8])(?![A-Za-z0-9])/g;
+export const NUMBER =
+  /\b(one|two|three|four|five|six|seven|eight|nine|ten)\b/gi;
+
 export const squaresIn = (text) =>
-  [...text.matchAll(/(?<![A-Za-z0-9])([a-h][1-8])(?![A-Za-z0-9])/g)]
-    .map((match) => match[1]);
+  [...text.matchAll(SQUARE)].map((match) => match[1]);
 
 // Numbers of things, in words or digits; move numbers, amounts such as 0.31 and
 // numbers inside longer words are none. "no one", "one of" count nothing.
 export function numbersIn(text) {
   const bare = text.replace(/\d+\.\d\d/g, ' ').replace(/\d+\.+ ?\S+/g, ' ')
     .replace(/\b[a-h][1-8]\b/g, ' ');
-  const words = [...bare.matchAll(/\b(one|two|three|four|five|six|seven|eight|nine|ten)\b/gi)]
+  const words = [...bare.matchAll(NUMBER)]
     .map((match) => NUMBERS.indexOf(match[1].toLowerCase()));
   const digits = [...bare.matchAll(/(?<![\w.])\d+(?![\w.]|\.\d)/g)]
     .map((match) => Number(match[0]));
@@ -25,62 +28,66 @@ export function numbersIn(text) {
 export const sidesIn = (text) => ['White', 'Black'].filter(
   (side) => new RegExp(`\\b${side}\\b`).test(text));
 
-// Squares that a claim is about, those that its line touches included. `play`
-// plays the line: { steps } or { error }.
+// Squares that a claim is about: its own, and those that the moves of its line
+// leave, reach or take on. `play` plays the line: { steps } or { error }.
 function squaresOf(claim, play) {
   const found = new Set([...(claim.squares ?? []), ...(claim.others ?? [])]
     .map(squareOf));
   for (const step of play(claim.line ?? []).steps ?? []) {
-    if (step) found.add(step.from).add(step.to);
+    if (!step) continue;
+    found.add(step.from).add(step.to).add(at(fileOf(step.to), rowOf(step.from)));
   }
   return found;
 }
 
-// How many units of a kind a line takes off one side more than off the other.
-function exchangedIn(claim, play) {
-  const { positions = [] } = play(claim.line ?? []);
+// How many units of a kind a line takes off one side more than off the other,
+// what that is in pawns, and how many moves each side makes in it.
+function numbersOfLine(claim, play) {
+  const { positions = [], steps = [] } = play(claim.line ?? []);
   if (positions.length < 2) return [];
   const [first, last] = [positions[0], positions[positions.length - 1]];
-  return [1, 2, 3, 4, 5].map((kind) => {
+  const changed = [1, 2, 3, 4, 5].map((kind) => {
     const balance = ({ board }) => [...board].reduce(
       (sum, piece) => sum + (Math.abs(piece) === kind ? Math.sign(piece) : 0), 0);
-    return Math.abs(balance(first) - balance(last));
+    return balance(last) - balance(first);
   });
+  const worth = changed.reduce((sum, n, i) => sum + n * WORTH[i + 1], 0);
+  const moves = [0, 1].map((turn) =>
+    steps.filter((step, i) => step && i % 2 === turn).length);
+  return [...changed.map(Math.abs), Math.round(Math.abs(worth) / 100), ...moves];
 }
 
 function numbersOf(claim, play) {
   const own = [claim.count ?? 0, claim.otherCount ?? 0, claim.tempi ?? 0,
     (claim.squares ?? []).length, (claim.others ?? []).length];
-  // A surplus of one side's units over the other's.
-  const exchanged =
-    /_LINE$/.test(claim.kind) ? exchangedIn(claim, play) : [];
-  return [...own, ...exchanged, Math.abs(own[0] - own[1])];
+  const line = /_LINE$/.test(claim.kind) ? numbersOfLine(claim, play) : [];
+  // "Pieces trained on it" leaves out the king, which the claim counts.
+  if (/_KING_ATTACKERS$/.test(claim.kind)) own.push(claim.count - 1);
+  // "Two pawns' worth": a claim has it in centipawns.
+  if (/_HANGING$/.test(claim.kind)) own.push(Math.round(claim.count / 100));
+  // The last: a surplus of one side's units over the other's.
+  return [...own, ...line, Math.abs(own[0] - own[1])];
 }
 
-// What is wrong with a sentence: a list. `groups` are [{claims, play}] with the
-// claims that the sentence points to.
+// The squares and numbers that a sentence may name. `groups` are
+// [{ claims, play }] with the claims that the sentence points to.
+export const squaresAllowed = (groups) => new Set(groups.flatMap(
+  ({ claims, play }) => claims.flatMap((claim) => [...squaresOf(claim, play)])));
+export const numbersAllowed = (groups) => new Set(groups.flatMap(
+  ({ claims, play }) => claims.flatMap((claim) => numbersOf(claim, play))));
+
+// What is wrong with a sentence: a list.
 export function checkSentence(where, text, groups) {
-  const found = [];
   if (!text) return [`${where} is empty`];
-  const claims = groups.flatMap((group) => group.claims);
-  if (claims.length === 0) return [`${where} has no claim`];
-  const known = new Set();
-  for (const { claims: own, play } of groups) {
-    for (const claim of own) {
-      for (const square of squaresOf(claim, play)) known.add(square);
-    }
+  if (groups.every(({ claims }) => claims.length === 0)) {
+    return [`${where} has no claim`];
   }
-  for (const name of squaresIn(text)) {
-    if (!known.has(squareOf(name))) {
-      found.push(`${where} names ${name}, its claims do not: ${text}`);
-    }
-  }
-  const numbers = new Set(groups.flatMap(({ claims: own, play }) =>
-    own.flatMap((claim) => numbersOf(claim, play))));
-  for (const number of numbersIn(text)) {
-    if (!numbers.has(number)) {
-      found.push(`${where} says ${number}, its claims do not: ${text}`);
-    }
-  }
-  return found;
+  const squares = squaresAllowed(groups);
+  const numbers = numbersAllowed(groups);
+  return [
+    ...squaresIn(text).filter((name) => !squares.has(squareOf(name))).map(
+      (name) => `${where} names ${name}, its claims do not: ${text}`),
+    ...numbersIn(text).filter((number) => !numbers.has(number)).map(
+      (number) => `${where} says ${number}, its claims do not: ${text}`),
+  ];
 }

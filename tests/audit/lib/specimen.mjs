@@ -22,7 +22,7 @@ export function explain(fen) {
       { term: 'one', valueCp: 30, claims: [0] },
       { term: 'two', valueCp: -5, claims: [1] },
     ],
-    reasons: [{ text: 'One.', valueCp: 30, entries: [0], claims: [0] }],
+    reasons: [{ text: 'A first thing.', valueCp: 30, entries: [0], claims: [0] }],
     structure: {
       name: structureName(parseFen(fen)).name,
       centre: centreKind(board),
@@ -30,7 +30,7 @@ export function explain(fen) {
         (index) => claims[index].kind === 'CLAIM_KIND_STRUCTURE'),
     },
     claims,
-    summary: 'Two.',
+    summary: 'Both things.',
     summaryClaims: [0, 1],
   };
 }
