@@ -155,6 +155,36 @@ TEST(Standings, OfPlansOfferedAreNeverInTime) {
   }
 }
 
+// Common practice, no source: a piece that is kept from one square develops to
+// another, so that only what takes or checks can stand in the way.
+TEST(Development, IsStoppedByNoQuietMove) {
+  const auto counter = [](const char* fen, Side side) {
+    const Position position = *PositionFromFen(fen);
+    const Facts facts(position);
+    const Plans plans = FindPlans(facts, DefaultWeights(), 3);
+    for (const Plan& plan : plans.Of(side)) {
+      if (plan.kind == PlanKind::kDevelop) return plan.counter;
+    }
+    ADD_FAILURE() << "no plan to develop";
+    return std::vector<Move>();
+  };
+  // Not by g4 and g5, nor by a3.
+  EXPECT_TRUE(
+      counter("rnbqkbnr/pppppppp/8/8/8/8/PPPPPPPP/RNBQKBNR w KQkq - 0 1",
+              Side::kBlack)
+          .empty());
+  EXPECT_TRUE(
+      counter("rnbqkbnr/pppp1ppp/8/4p3/8/5P2/PPPPP1PP/RNBQKBNR w KQkq - 0 2",
+              Side::kBlack)
+          .empty());
+  // By ...Nxe5: White has a knight to save.
+  const std::vector<Move> takes =
+      counter("r1bqkb1r/pppp1ppp/2n5/4N3/4n3/8/PPPP1PPP/RNBQKB1R b KQkq - 0 4",
+              Side::kWhite);
+  ASSERT_EQ(takes.size(), 1U);
+  EXPECT_EQ(takes.front().to(), kE5);
+}
+
 // The king walks to b4 in three; a knight on g8 guards b4 in two moves and in
 // no fewer.
 TEST(LongStops, AKnightComesRoundInTime) {

@@ -101,8 +101,13 @@ class Prover {
                           explanation_.cautions, table_);
     const auto threat = AddThreats(proof);
     AddTemptations(proof, threat);
-    ProvePlans(position_, proof, Share(kPlansShare),
-               options_.max_plans_per_side, plans_);
+    if (proof.mate_in != 0) {
+      // Who mates, or is mated, needs no other plan.
+      plans_ = Plans();
+    } else {
+      ProvePlans(position_, proof, Share(kPlansShare),
+                 options_.max_plans_per_side, plans_);
+    }
     TellPlans(facts, plans_, account_.reasons, weights_, table_, explanation_);
     AddAdvice(proved);
     explanation_.proof = proof;

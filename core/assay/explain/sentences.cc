@@ -202,6 +202,11 @@ Message WeakPawns(const Group& group, Side side) {
   return And(std::move(phrases));
 }
 
+// Without pawns none are sounder.
+bool HasPawns(const Group& group, Side side) {
+  return group.facts.Pawns(side).pawns != 0;
+}
+
 Message WeakPawnsSentence(const Group& group) {
   const Side better = group.favours();
   Bitboard linked = 0;
@@ -213,6 +218,7 @@ Message WeakPawnsSentence(const Group& group) {
   if (other.empty() && linked != 0) {
     return Say("pawns.guarded", better, Squares{linked}, own);
   }
+  if (!HasPawns(group, better)) return Say("has", Other(better), other);
   return Say("pawns.sounder", better, Other(better), other, own);
 }
 
@@ -550,6 +556,7 @@ Message PhraseOf(Topic topic, const Group& group) {
       return Say(group.Good(group.favours()).empty() ? "bishop_pair.no_fear"
                                                      : "bishop_pair");
     case Topic::kWeakPawns:
+      if (!HasPawns(group, group.favours())) return {};
       return Say("topic.weak_pawns");
     case Topic::kHoles:
       return Say("topic.holes");

@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "assay/explain/race_text.h"
+#include "assay/explain/verdict.h"
 
 namespace assay {
 namespace {
@@ -108,7 +109,7 @@ void Summarise(const Race& race, const std::vector<Reason>& then,
     sentences[verdict_at] =
         Sentence(Say("summary.then", ClauseOf(sentences[verdict_at])));
   }
-  if (then.empty() && !verdict.over && !mates) {
+  if (then.empty() && !verdict.over && !mates && verdict.nag != kDrawish) {
     Message race_said =
         RaceText(race, explanation.position, explanation.plans, table, refs);
     if (!race_said.empty()) sentences.push_back(std::move(race_said));

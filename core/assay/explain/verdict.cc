@@ -17,7 +17,6 @@
 namespace assay {
 namespace {
 
-constexpr int kDrawish = 10;
 constexpr int kEqualQuiet = 11;
 constexpr int kEqualActive = 12;
 constexpr int kUnclear = 13;

@@ -15,6 +15,9 @@ inline constexpr Centipawns kModerateFrom = 90;
 inline constexpr Centipawns kDecisiveFrom = 220;
 inline constexpr Centipawns kCrushingFrom = 500;
 
+// The assessment of a draw, or what is as good as one.
+inline constexpr int kDrawish = 10;
+
 // Four steps each way: 0 equal, 1 slight, ... 4 crushing; negative for a score
 // below zero.
 int VerdictStep(Centipawns score_cp);

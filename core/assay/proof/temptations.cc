@@ -63,14 +63,20 @@ std::vector<Candidate> FindCandidates(const Position& position, Move best,
   return candidates;
 }
 
-// Whether the refutation is what was threatened before the move.
-bool IsTheThreat(const Win& refutation, const std::optional<Win>& threat) {
-  if (!threat.has_value()) return false;
-  if (refutation.mates() || threat->mates()) {
-    return refutation.mates() && threat->mates();
-  }
-  return refutation.spoils->start == threat->spoils->start &&
-         refutation.spoils->kind == threat->spoils->kind;
+// Whether both mate, or both win the same piece.
+bool WinTheSame(const Win& a, const Win& b) {
+  if (a.mates() || b.mates()) return a.mates() && b.mates();
+  return a.spoils->start == b.spoils->start && a.spoils->kind == b.spoils->kind;
+}
+
+// Whether the same reply refutes another tempting move, and in the same way:
+// one of them is enough to warn of it.
+bool IsKnown(const TemptingMove& move, const std::vector<TemptingMove>& known) {
+  return std::any_of(
+      known.begin(), known.end(), [&](const TemptingMove& other) {
+        return move.refutation.line[1] == other.refutation.line[1] &&
+               WinTheSame(move.refutation, other.refutation);
+      });
 }
 
 }  // namespace
@@ -93,10 +99,15 @@ std::vector<TemptingMove> FindTemptations(const Position& position,
   const auto refute = [&](const Candidate& candidate,
                           const Inquiry& with) -> std::optional<TemptingMove> {
     auto win = WhatItAllows(position, candidate.move, with);
-    if (!win.has_value() || IsTheThreat(*win, threat)) return std::nullopt;
+    // What was threatened anyway is not the move's fault.
+    if (!win.has_value() || (threat.has_value() && WinTheSame(*win, *threat))) {
+      return std::nullopt;
+    }
     TemptingMove found{candidate.move, candidate.appeal, *std::move(win), 0};
     found.loss = best_cp - ScoreFor(found.refutation.proof, side);
-    if (found.loss < kLeastLoss) return std::nullopt;
+    if (found.loss < kLeastLoss || IsKnown(found, tempting)) {
+      return std::nullopt;
+    }
     return found;
   };
   std::size_t looked_at = 0;

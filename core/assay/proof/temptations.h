@@ -21,9 +21,10 @@ struct TemptingMove {
 
 inline constexpr std::size_t kMostTemptations = 3;
 
-// At most three, the costliest first; none is a good answer. `best` is the
-// proof of the position, `threat` what the opponent threatens anyway: a move
-// that merely overlooks it tempts nobody who was told.
+// At most three, the costliest first, each refuted in a way of its own; none is
+// a good answer. `best` is the proof of the position, `threat` what the
+// opponent threatens anyway: a move that merely overlooks it tempts nobody who
+// was told.
 std::vector<TemptingMove> FindTemptations(const Position& position,
                                           const Proof& best,
                                           const std::optional<Win>& threat,
