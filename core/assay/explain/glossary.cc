@@ -26,6 +26,13 @@ std::size_t FindForm(std::string_view text, std::string_view form) {
     const auto at =
         std::search(from, text.end(), form.begin(), form.end(), same);
     if (at == text.end()) return std::string_view::npos;
+    // A sentence may begin with it; a capital further on makes it a name: the
+    // Exchange French is no exchange.
+    if (!std::equal(at + 1, at + static_cast<std::ptrdiff_t>(form.size()),
+                    form.begin() + 1)) {
+      from = at;
+      continue;
+    }
     const auto end = at + static_cast<std::ptrdiff_t>(form.size());
     const bool begins =
         at == text.begin() || !IsOfWord(at[-1]) || !IsOfWord(form.front());
