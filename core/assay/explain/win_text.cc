@@ -169,7 +169,7 @@ class How {
 Message GainOf(int value) {
   return Say(value >= 900   ? "worth.queen"
              : value >= 450 ? "worth.rook"
-             : value >= 300 ? "worth.piece"
+             : value >= 250 ? "worth.piece"
              : value >= 150 ? "worth.two_pawns"
                             : "worth.pawn");
 }

@@ -14,9 +14,10 @@ export const squaresIn = (text) =>
   [...text.matchAll(SQUARE)].map((match) => match[1]);
 
 // Numbers of things, in words or digits; move numbers, amounts such as 0.31 and
-// numbers inside longer words are none. "no one", "one of" count nothing.
+// numbers inside longer words are none. "no one", "one of" count nothing, and
+// "the two bishops" is a name of the pair.
 export function numbersIn(text) {
-  const bare = text.replace(/\d+\.\d\d/g, ' ').replace(/\d+\.+ ?\S+/g, ' ')
+  const bare = text.replace(/the two bishops/g, ' ').replace(/\d+\.\d\d/g, ' ').replace(/\d+\.+ ?\S+/g, ' ')
     .replace(/\b[a-h][1-8]\b/g, ' ');
   const words = [...bare.matchAll(NUMBER)]
     .map((match) => NUMBERS.indexOf(match[1].toLowerCase()));
