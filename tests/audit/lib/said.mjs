@@ -37,6 +37,10 @@ function squaresOf(claim, play) {
   for (const step of play(claim.line ?? []).steps ?? []) {
     if (!step) continue;
     found.add(step.from).add(step.to).add(at(fileOf(step.to), rowOf(step.from)));
+    if (/^O-O/.test(step.san)) {  // the rook goes, too
+      const [corner, beside] = /^O-O-O/.test(step.san) ? [0, 3] : [7, 5];
+      found.add(at(corner, rowOf(step.from))).add(at(beside, rowOf(step.from)));
+    }
   }
   return found;
 }
