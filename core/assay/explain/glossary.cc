@@ -26,18 +26,15 @@ std::size_t FindForm(std::string_view text, std::string_view form) {
     const auto at =
         std::search(from, text.end(), form.begin(), form.end(), same);
     if (at == text.end()) return std::string_view::npos;
-    // A sentence may begin with it; a capital further on makes it a name: the
-    // Exchange French is no exchange.
-    if (!std::equal(at + 1, at + static_cast<std::ptrdiff_t>(form.size()),
-                    form.begin() + 1)) {
-      from = at;
-      continue;
-    }
     const auto end = at + static_cast<std::ptrdiff_t>(form.size());
     const bool begins =
         at == text.begin() || !IsOfWord(at[-1]) || !IsOfWord(form.front());
     const bool ends = open_ended || end == text.end() || !IsOfWord(*end);
-    if (begins && ends) return static_cast<std::size_t>(at - text.begin());
+    // A sentence may begin with it; a capital further on makes it a name: the
+    // Exchange French is no exchange.
+    const bool is_name = !std::equal(at + 1, end, form.begin() + 1);
+    if (begins && ends && !is_name)
+      return static_cast<std::size_t>(at - text.begin());
     from = at;
   }
 }

@@ -40,12 +40,10 @@ class Answers {
     Centipawns best = 0;
     Move stop;
     for (const Move answer : AnswersTo(here, rest, targets)) {
-      const Position after = here.After(answer);
-      // A piece that is kept from one square develops to another.
-      if (plan_.kind == PlanKind::kDevelop && here.At(answer.to()).empty() &&
-          !after.InCheck()) {
+      if (here.At(answer.to()).empty() && !YieldsToQuietMoves(plan_.kind)) {
         continue;
       }
+      const Position after = here.After(answer);
       // Dear questions last: what the answer costs, then the ledger's.
       if (CostOf(here, answer, hangs) >= kLosingStep) continue;
       const Centipawns then = outlook_.Score(after);

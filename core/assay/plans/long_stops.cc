@@ -123,8 +123,7 @@ class StopSearch {
 
 void FindLongStop(const Outlook& outlook, Plan& plan) {
   if (plan.standing != Standing::kInTime || !plan.counter.empty()) return;
-  // A piece that is kept from one square develops to another.
-  if (plan.kind == PlanKind::kDevelop) return;
+  if (!YieldsToQuietMoves(plan.kind)) return;
   const bool to_move = outlook.position.side_to_move() == outlook.side;
   const std::size_t lead = to_move ? 1 : 0;
   if (plan.moves.size() < lead + 2) return;

@@ -46,6 +46,12 @@ Square FailsAt(const Position& position, Side side,
 std::vector<Move> AnswersTo(const Position& position,
                             const std::vector<Move>& plan, Bitboard targets);
 
+// Whether a move that takes nothing can stop such a plan. A piece that is kept
+// from one square develops to another.
+constexpr bool YieldsToQuietMoves(PlanKind kind) {
+  return kind != PlanKind::kDevelop;
+}
+
 // Whether the piece of a one-piece plan still gets to its last square after
 // the answer, one move longer at most.
 bool HasSecondWay(const Position& after, Side side,

@@ -1,16 +1,18 @@
 // An explanation's sentences read back: the squares, numbers, pieces and sides
 // that a text names must be those of the claims that it points to.
 
-import { PAWN, KNIGHT, BISHOP, ROOK, QUEEN, KING, WHITE, BLACK, nameOf,
-  squareOf }
-  from './board.mjs';
+import {
+  BISHOP, BLACK, KING, KNIGHT, PAWN, QUEEN, ROOK, WHITE, nameOf, squareOf,
+} from './board.mjs';
 import {
   NUMBER, NUMBERS, SQUARE, checkSentence, numbersAllowed, sidesIn,
   squaresAllowed,
 } from './said.mjs';
 
-const KINDS = { pawn: PAWN, knight: KNIGHT, bishop: BISHOP, rook: ROOK,
-  queen: QUEEN, king: KING };
+const KINDS = {
+  pawn: PAWN, knight: KNIGHT, bishop: BISHOP, rook: ROOK, queen: QUEEN,
+  king: KING,
+};
 
 const ALL_SQUARES = [...Array(64).keys()].map(nameOf);
 
@@ -47,12 +49,13 @@ export function textsOf(explanation) {
 }
 
 // The explained position and those that the claims' lines go through.
-export const boardsOf = (claims, play) => [{}, ...claims].flatMap(
+const boardsOf = (claims, play) => [{}, ...claims].flatMap(
   ({ line = [] }) => (play(line).positions ?? []).map(({ board }) => board));
 
 function checkPieces(where, text, claims, play) {
-  const boards = boardsOf(claims, play);
-  return [...text.matchAll(PLACED)].flatMap(([phrase, side, kind, square]) => {
+  const placed = [...text.matchAll(PLACED)];
+  const boards = placed.length > 0 ? boardsOf(claims, play) : [];
+  return placed.flatMap(([phrase, side, kind, square]) => {
     const stands = (board) => {
       const piece = board[squareOf(square)];
       return Math.abs(piece) === KINDS[kind] &&
