@@ -294,27 +294,43 @@ class Teller {
         Say("noun.reach", all));
   }
 
-  // "f7 and h7 about Black's king are now attacked twice"; where no square
-  // tells it, that the pressure there has grown or eased.
+  // "near Black's king f7 and h7 are now attacked twice"; where no square tells
+  // it, or the king has gone elsewhere, that the pressure has grown or eased.
   void Zone() {
     const Claim was = KingZoneClaim(before_, side_);
     const Claim is = KingZoneClaim(after_, side_);
     AddBefore(was);
     AddAfter(is);
+    const bool stays =
+        before_.position().King(side_) == after_.position().King(side_);
+    Message said = stays ? ZoneSquares(was, is) : Message();
+    if (said.empty()) said = Say("change.zone", side_, group_.Good());
+    Put(std::move(said), Say("noun.zone", side_));
+  }
+
+  Message ZoneSquares(const Claim& was, const Claim& is) const {
     const bool good = group_.Good();
+    const auto is_short = [](Bitboard squares) {
+      return squares != 0 && PopCount(squares) <= kMostSquares;
+    };
+    const auto said = [&](std::string_view id, Bitboard squares) {
+      return Say(id, side_, Squares{squares});
+    };
     const auto new_in = [good](const SquareList& then, const SquareList& now) {
       return good ? then.ToSet() & ~now.ToSet() : now.ToSet() & ~then.ToSet();
     };
     const Bitboard twice = new_in(was.squares, is.squares);
+    if (is_short(twice)) {
+      return Say("change.zone_twice", side_, Squares{twice}, good);
+    }
     const Bitboard thin = new_in(was.others, is.others);
-    const auto is_short = [](Bitboard squares) {
-      return squares != 0 && PopCount(squares) <= kMostSquares;
-    };
-    Message said =
-        is_short(twice)  ? Say("change.zone_twice", side_, Squares{twice}, good)
-        : is_short(thin) ? Say("change.zone_thin", side_, Squares{thin}, good)
-                         : Say("change.zone", side_, good);
-    Put(std::move(said), Say("noun.zone", side_));
+    if (!good) {
+      return is_short(thin) ? said("change.zone_thin", thin) : Message();
+    }
+    const Bitboard free = thin & ~after_.Attacked(Other(side_));
+    if (is_short(free)) return said("change.zone_free", free);
+    const Bitboard guarded = thin & after_.AttackedTwice(side_);
+    return is_short(guarded) ? said("change.zone_guarded", guarded) : Message();
   }
 
   void Space() {

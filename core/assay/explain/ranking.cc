@@ -30,6 +30,9 @@ bool MakesActive(Topic topic) {
   }
 }
 
+// What weighs less than this part of the activity does not make it.
+constexpr int kPartOfActivity = 3;
+
 int Weight(const Reason& reason) { return reason.rank_cp; }
 
 // The heaviest reason that activity may come of; null where none is worth
@@ -41,6 +44,8 @@ const Reason* CauseOf(const Reason& activity,
   for (const Reason& reason : reasons) {
     if (!MakesActive(reason.topic) ||
         std::abs(reason.value_cp) < kLightestReason ||
+        std::abs(reason.value_cp) * kPartOfActivity <
+            std::abs(activity.value_cp) ||
         reason.favours() != activity.favours()) {
       continue;
     }

@@ -25,7 +25,8 @@ Centipawns RankOf(Topic topic, const Group& group);
 //   * What follows from something is named after it. More active pieces come
 //     of better development, space, open files or a weak pawn to play against,
 //     so the heaviest such reason of the same side takes activity's place where
-//     that is higher, and activity comes right behind it.
+//     that is higher, and activity comes right behind it. It has to be
+//     worth a third as much: else most of the activity comes of something else.
 //   * Fine points come last: whose move it is, what the number of pawns does
 //     for knights and rooks, and what stands behind a pawn.
 void RankReasons(std::vector<Reason>& reasons);
