@@ -412,7 +412,7 @@ batch, an item that fails has a line of its own ("error: ..." in text,
   --wording             the same four, JSON: beside each text what it says apart
                         from any language, for programs that translate
   --proof-nodes N       search N nodes behind what is said; 0, the default, is
-                        24000, some 30 ms a position
+                        48000, some 30 ms a position
   --static              no search: the verdict is that of counting alone
   --jobs N              threads for a batch, 1 to 256; default: all cores. The
                         output is the same for any number

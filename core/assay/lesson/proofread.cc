@@ -309,7 +309,7 @@ class Checker {
   Inquiry Second() const { return Look(kSecondLook); }
   Inquiry Look(std::uint64_t times) const {
     const std::uint64_t nodes =
-        settings_.nodes == 0 ? kDefaultProofNodes : settings_.nodes;
+        settings_.nodes == 0 ? kDefaultSearchNodes : settings_.nodes;
     return {settings_.assayer.weights(), nodes * times, settings_.cancelled};
   }
 

@@ -12,7 +12,7 @@ namespace assay {
 // nodes, against search: half of them for the position, half for the plan. The
 // draft has moves, the side need not pass in check, and the game is not over.
 //
-//   const Plan plan = JudgePlan(outlook, draft, {weights, 24000});
+//   const Plan plan = JudgePlan(outlook, draft, {weights, 48000});
 //   plan.standing == Standing::kNeeds ? plan.needed : ...
 Plan JudgePlan(const Outlook& outlook, const Draft& draft,
                const Inquiry& inquiry);

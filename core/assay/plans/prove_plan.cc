@@ -23,11 +23,23 @@ constexpr std::size_t kMostPreparing = 3;
 // Steps after the first that are searched.
 constexpr std::size_t kMostLaterSteps = 2;
 
-// What the side loses by the proof's line, which starts at the position.
-Centipawns LossIn(const Position& position, Side side, const Proof& proof) {
+Centipawns CountFor(const Position& position, Side side,
+                    const Weights& weights) {
+  return Sign(side) * ScoreOf(position, weights);
+}
+
+// Material that falls in a line is lost where the score drops by half a pawn:
+// else it comes back after the end of the line, or is paid for. Own reasoning.
+constexpr Centipawns kFelt = 50;
+
+// What the side loses by the proof's line, which starts at the position, and
+// could have kept with a score of `else_cp`.
+Centipawns LossIn(const Position& position, Side side, const Proof& proof,
+                  Centipawns else_cp) {
   const auto win = WinOf(position, Other(side), proof);
   if (!win.has_value()) return 0;
-  return win->mates() ? kMateScore : win->spoils->gain;
+  if (win->mates()) return kMateScore;
+  return else_cp - ScoreFor(proof, side) < kFelt ? 0 : win->spoils->gain;
 }
 
 class Prover {
@@ -43,19 +55,12 @@ class Prover {
         to_move_(position.side_to_move() == plan.side) {}
 
   void Run() {
-    const Move first = plan_.moves.front();
-    const bool is_best =
-        to_move_ && !best_.line.empty() && best_.line.front() == first;
-    plan_.proof = is_best ? best_ : ProveMove(own_, first, Part(2, 3));
-    const Proof proof = plan_.proof;
-    if (!to_move_) plan_.proof.line.insert(plan_.proof.line.begin(), Move());
+    const Proof proof =
+        IsBest() ? best_ : ProveMove(own_, plan_.moves.front(), Part(2, 3));
+    Take(proof);
     if (proof.line.size() < 2) return;  // it mates or is a draw at once
     if (Collapses(proof)) {
-      if (FallsAnyway(proof)) {
-        ComesTooLate(proof.line[1]);
-      } else {
-        StopOrPrepare(proof);
-      }
+      GiveUp(proof);
     } else if (plan_.standing == Standing::kNeeds && !StillLoses()) {
       // Search sees an answer to what counting was afraid of.
       plan_.standing = Standing::kInTime;
@@ -65,16 +70,49 @@ class Prover {
     if (plan_.standing == Standing::kInTime) SearchOn(proof.line[1]);
   }
 
+  void RunFirstStep() {
+    if (IsBest() || plan_.proof.complete) return;
+    const Proof proof = ProveMove(own_, plan_.moves.front(), inquiry_);
+    Take(proof);
+    if (proof.line.size() >= 2 && Collapses(proof)) GiveUp(proof);
+  }
+
  private:
+  bool IsBest() const {
+    return to_move_ && !best_.line.empty() &&
+           best_.line.front() == plan_.moves.front();
+  }
+
+  void Take(const Proof& proof) {
+    plan_.proof = proof;
+    if (!to_move_) plan_.proof.line.insert(plan_.proof.line.begin(), Move());
+  }
+
+  void GiveUp(const Proof& proof) {
+    if (FallsAnyway(proof)) {
+      ComesTooLate(proof.line[1]);
+    } else {
+      StopOrPrepare(proof);
+    }
+  }
+
   Inquiry Part(std::uint64_t share, std::uint64_t of) const {
     Inquiry part = inquiry_;
     part.nodes = std::max<std::uint64_t>(1, inquiry_.nodes * share / of);
     return part;
   }
 
+  Centipawns Loss(const Position& position, const Proof& proof) const {
+    Centipawns else_cp = Sign(plan_.side) * ScoreOf(position, inquiry_.weights);
+    if (to_move_ && &position == &own_) {
+      else_cp = std::max(else_cp, ScoreFor(best_, plan_.side));
+    }
+    return LossIn(position, plan_.side, proof, else_cp);
+  }
+
   // Whether the first step loses material, or a pawn's worth in all.
   bool Collapses(const Proof& proof) const {
-    if (LossIn(own_, plan_.side, proof) >= kLosesMaterial) return true;
+    if (Loss(own_, proof) >= kLosesMaterial) return true;
     const Centipawns lost = Counted() - ScoreFor(proof, plan_.side);
     if (lost >= kLosesMaterial) return true;
     // A plan of one move is carried out by then, and has to have brought
@@ -85,29 +123,29 @@ class Prover {
   }
 
   Centipawns Counted() const {
-    return Sign(plan_.side) * ScoreOf(position_, inquiry_.weights);
+    return CountFor(position_, plan_.side, inquiry_.weights);
   }
 
   // What falls anyway is not the plan's doing.
   bool FallsAnyway(const Proof& proof) const {
-    if (LossIn(position_, plan_.side, best_) >= kLosesMaterial) {
+    if (Loss(position_, best_) >= kLosesMaterial) {
       return !to_move_ ||
              ScoreFor(best_, plan_.side) - ScoreFor(proof, plan_.side) <
                  kLosesMaterial;
     }
-    return LossIn(own_, plan_.side, proof) < kLosesMaterial && to_move_ &&
+    return Loss(own_, proof) < kLosesMaterial && to_move_ &&
            Counted() - ScoreFor(best_, plan_.side) >= kLosesMaterial;
   }
 
   // Whether the capture that counting was afraid of wins material after all,
-  // though something else may be better still.
+  // though something else may be better still, or there is play for it.
   bool StillLoses() const {
     if (plan_.counter.empty()) return false;
     const Position after = own_.After(plan_.moves.front());
     const Move capture = plan_.counter.front();
     if (!IsLegal(after, capture)) return false;
     const Proof proof = ProveMove(after, capture, Part(1, 6));
-    return LossIn(after, plan_.side, proof) >= kLosesMaterial;
+    return LossIn(after, plan_.side, proof, kMateScore) >= kLosesMaterial;
   }
 
   void Counter(const std::vector<Move>& replies) {
@@ -137,7 +175,7 @@ class Prover {
     plan_.needed = Move();
     plan_.standing = Standing::kStopped;
     // What costs no material is mended by none.
-    if (LossIn(own_, plan_.side, proof) < kLosesMaterial) return;
+    if (Loss(own_, proof) < kLosesMaterial) return;
     for (const Move move : tries) {
       if (!Prepares(move)) continue;
       plan_.needed = move;
@@ -146,16 +184,20 @@ class Prover {
     }
   }
 
-  // Whether the plan's first step holds once the move has been made.
+  // Whether the plan's first step holds once the move has been made, by half of
+  // the nodes at least that saw it fail.
   bool Prepares(Move move) const {
     const Proof alone = ProveMove(own_, move, Part(1, 6));
-    if (LossIn(own_, plan_.side, alone) >= kLosesMaterial) return false;
+    if (Loss(own_, alone) >= kLosesMaterial) return false;
     const Position after = own_.After(move);
     if (after.InCheck()) return false;
     const Position next = after.AfterPass();
     if (!IsLegal(next, plan_.moves.front())) return false;
-    const Proof then = ProveMove(next, plan_.moves.front(), Part(1, 6));
-    return LossIn(next, plan_.side, then) < kLosesMaterial;
+    Inquiry half = inquiry_;
+    half.nodes = plan_.proof.nodes / 2;
+    const Proof then = ProveMove(next, plan_.moves.front(), half);
+    if (then.nodes < half.nodes && !then.complete) return false;
+    return Loss(next, then) < kLosesMaterial;
   }
 
   // The steps after the first, each against the best reply to the one before.
@@ -178,12 +220,12 @@ class Prover {
       }
       const int won = MaterialBalance(at, plan_.side) - before;
       const Proof proof = ProveMove(at, step, Part(1, 6));
-      const Centipawns lost = LossIn(at, plan_.side, proof) - won;
+      const Centipawns lost = Loss(at, proof) - won;
       if (lost >= kLosesMaterial) {
         // What the reply threatens can be met first.
         if (at.InCheck()) return;
         const Proof waits = ProveMove(at, Move(), Part(1, 6));
-        const Centipawns waiting = LossIn(at, plan_.side, waits) - won;
+        const Centipawns waiting = Loss(at, waits) - won;
         if (2 * waiting >= lost) return;
         return StopBy(replies);
       }
@@ -305,7 +347,8 @@ class Ignoring {
       if (!IsLegal(at, step)) return std::nullopt;
       const int won = Balance(at);
       const Proof proof = ProveMove(at, step, inquiry_);
-      if (LossIn(at, plan_.side, proof) - won >= kLosesMaterial) {
+      const Centipawns counted = CountFor(at, plan_.side, inquiry_.weights);
+      if (LossIn(at, plan_.side, proof, counted) - won >= kLosesMaterial) {
         return std::nullopt;
       }
       ignored.line.push_back(step);
@@ -369,6 +412,11 @@ void ProvePlan(const Position& position, const Proof& best,
   Prover(position, best, inquiry, plan).Run();
 }
 
+void ProveFirstStep(const Position& position, const Proof& best,
+                    const Inquiry& inquiry, Plan& plan) {
+  Prover(position, best, inquiry, plan).RunFirstStep();
+}
+
 void ProveIfIgnored(const Position& position, const Proof& best,
                     const Inquiry& inquiry, Plan& plan) {
   Inquiry half = inquiry;
@@ -379,7 +427,9 @@ void ProveIfIgnored(const Position& position, const Proof& best,
   auto told = ignoring.AgainstDeveloping(1);
   if (!told.has_value()) return;
   // What falls without the plan is not its gain.
-  const bool already = LossIn(position, Other(plan.side), best) > 0;
+  const Side victim = Other(plan.side);
+  const bool already = LossIn(position, victim, best,
+                              CountFor(position, victim, inquiry.weights)) > 0;
   if ((waits->material == 0 || already) && told->material > 0) return;
   const bool may_queen =
       plan.kind == PlanKind::kPasser || plan.kind == PlanKind::kMajority;

@@ -18,6 +18,12 @@ inline constexpr Centipawns kLosesMaterial = 100;
 void ProvePlan(const Position& position, const Proof& best,
                const Inquiry& inquiry, Plan& plan);
 
+// Looks at the first step of a plan in time once more, with all the nodes, as
+// ProvePlan does with a part. A step that is the best move, or that was
+// searched to the end, is left as it is.
+void ProveFirstStep(const Position& position, const Proof& best,
+                    const Inquiry& inquiry, Plan& plan);
+
 // Plays the plan, which is in time, against waiting moves and natural
 // developing ones, each step searched, and sets `if_ignored` where it goes
 // through and keeps its gain.

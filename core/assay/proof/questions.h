@@ -19,7 +19,7 @@ using Proof = SearchResult;
 // How much may be searched for one question, and by which weights.
 struct Inquiry {
   const Weights& weights;
-  std::uint64_t nodes = kDefaultProofNodes;
+  std::uint64_t nodes = kDefaultSearchNodes;
   const std::atomic<bool>* cancelled = nullptr;
   // What all searches that share this counter may still visit between them;
   // each takes off what it visited. Null: no limit but each one's own.

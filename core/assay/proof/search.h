@@ -50,14 +50,16 @@
 
 namespace assay {
 
+// Of one question by itself.
+inline constexpr std::uint64_t kDefaultSearchNodes = 24000;
 // Of one explanation, all its proofs together: well under 60 ms on one core.
-inline constexpr std::uint64_t kDefaultProofNodes = 24000;
+inline constexpr std::uint64_t kDefaultProofNodes = 2 * kDefaultSearchNodes;
 // Iterations end here whatever the budget.
 inline constexpr int kMostDepth = 64;
 
 struct SearchLimits {
-  std::uint64_t nodes = kDefaultProofNodes;  // at least 1 is searched
-  int depth = kMostDepth;                    // full-width plies, at most
+  std::uint64_t nodes = kDefaultSearchNodes;  // at least 1 is searched
+  int depth = kMostDepth;                     // full-width plies, at most
   // Looked at every 256 nodes; when it turns true the search ends soon.
   const std::atomic<bool>* cancelled = nullptr;
   // Hash keys of the game's positions before this one, oldest first: to come
