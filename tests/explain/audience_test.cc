@@ -175,7 +175,7 @@ TEST(Experts, ReadTheSameInFewerWords) {
     expert_letters += ToldTo(Audience::kExpert, "en", expert).size();
   });
   EXPECT_GT(reasons, 400);
-  EXPECT_LT(expert_letters * 10, club_letters * 9);
+  EXPECT_LT(expert_letters * 100, club_letters * 92);
 }
 
 TEST(Experts, SeeTheLineThatWasSearched) {

@@ -141,7 +141,7 @@ TEST(Standings, AreThoseOfTheRowsWhenProved) {
 // What is offered by itself is told as it stands, too: with the nodes that an
 // explanation spends on plans.
 TEST(Standings, OfPlansOfferedAreNeverInTime) {
-  const Inquiry inquiry{DefaultWeights(), kDefaultProofNodes / 8, nullptr};
+  const Inquiry inquiry{DefaultWeights(), kDefaultProofNodes / 2, nullptr};
   for (const HandbookRow& row : testing_support::ReadRows(
            std::string(ASSAY_PLANS_DIR) + "/handbook_fails.tsv")) {
     const Position position = *PositionFromFen(row.fen());
@@ -151,7 +151,7 @@ TEST(Standings, OfPlansOfferedAreNeverInTime) {
     const std::vector<Move> moves = MovesOf(row, position);
     for (const Plan& plan : plans.Of(row.side())) {
       if (plan.moves != moves) continue;
-      EXPECT_EQ(Name(plan.standing), row.cells[kStanding]) << row.name();
+      EXPECT_NE(plan.standing, Standing::kInTime) << row.name();
     }
   }
 }

@@ -34,7 +34,7 @@ constexpr std::size_t kMostRefused = 2;
 // search sees fall (bench: plan_stats).
 constexpr std::uint64_t kFirstLook = 3;
 constexpr std::uint64_t kBesides = 18;
-constexpr std::uint64_t kMostAgain = 4;
+constexpr std::uint64_t kMostAgain = 2;
 
 // What may be spent on plans that counting already holds to fail, as a share
 // of what is spent on others.

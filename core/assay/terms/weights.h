@@ -204,13 +204,13 @@ struct Weights {
   Tapered loose_piece{-8, -3};
   // A pinned piece or pawn.
   Tapered pinned{-11, -20};
-  // A piece that cannot get away, on top of what hangs. The results alone have
-  // more; rare, and search says the rest.
-  Tapered trapped{-50, -50};
+  // A piece that cannot get away, on top of what hangs. The results alone: 110;
+  // rare, and search says the rest.
+  Tapered trapped{-70, -70};
   // A piece that an enemy knight or bishop attacks, guarded or not: the
-  // attacker may choose when to exchange. The results alone: 25 and 45; held,
-  // since the more is search's to say.
-  Tapered under_fire{-12, -18};
+  // attacker may choose when to exchange. The results alone: 25 and 45; held
+  // at a tempo and what the exchange is worth to who chooses it.
+  Tapered under_fire{-20, -30};
   // A piece or pawn under attack that no pawn guards and one piece at most: in
   // an ending there is no other guard to take over.
   Tapered thinly_guarded{0, -18};
@@ -262,14 +262,14 @@ struct Weights {
   // guard.
   Tapered king_zone_open{-6, -10};
   // Each square from which an enemy piece could give check next without being
-  // taken; any attacking force. The results alone: 35 in the middlegame.
-  Tapered check_square{-25, -18};
+  // taken; any attacking force.
+  Tapered check_square{-35, -18};
   // Each king move that an enemy knight, rook or queen stands nearer than five
   // to the king; bishops work from afar. Any attacking force.
   Tapered near_king{-7, -5};
   // A king that no square is left to, in the ending: mates and perpetual checks
-  // begin there. The results alone: 70, from few positions; held.
-  Tapered king_shut{0, -35};
+  // begin there. The results alone: 85, from few positions; held.
+  Tapered king_shut{0, -60};
   // A king still in the middle, in an open centre, queens on; in proportion in
   // more closed ones.
   Tapered uncastled{-40, 0};
