@@ -284,6 +284,7 @@ class ProvingOfPlans {
     for (const std::vector<Plan>& own : plans_.of) {
       for (const Plan& plan : own) shares += ShareOf(plan);
     }
+    if (shares == 0) return;
     Inquiry look = Part(kFirstLook);
     for (const Side side : kSides) {
       std::vector<Plan>& own = plans_.of[Index(side)];
