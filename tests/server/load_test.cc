@@ -216,9 +216,11 @@ TEST(Streams, AnswerWhatWasAskedSoFar) {
 
 // Every kind of call at once from many threads, some of them given up.
 TEST(FullHouse, AnswersEveryCallOrSaysWhyNot) {
-  RunningServer running;
+  ServerOptions options;
+  // Under a sanitizer, work waits longer than the default lets it.
+  options.max_queue_ms = 120000;
+  RunningServer running(options);
   std::vector<std::thread> threads;
-  std::atomic<int> answered{0};
   std::atomic<int> good{0};
   for (int t = 0; t < 8; ++t) {
     threads.emplace_back([&, t] {
@@ -244,19 +246,13 @@ TEST(FullHouse, AnswersEveryCallOrSaysWhyNot) {
           status = stub->ExplainBatch(&context, batch, &response);
           EXPECT_EQ(response.responses_size(), status.ok() ? 20 : 0);
         }
-        // A slow machine may have too much waiting; then it says so.
-        const bool refused =
-            status.error_code() == grpc::StatusCode::RESOURCE_EXHAUSTED;
-        answered += status.ok() || refused ? 1 : 0;
         good += status.ok() ? 1 : 0;
-        EXPECT_TRUE(status.ok() || refused || give_up)
-            << status.error_message();
+        EXPECT_TRUE(status.ok() || give_up) << status.error_message();
       }
     });
   }
   for (std::thread& thread : threads) thread.join();
-  EXPECT_GE(answered, 8 * 54);
-  EXPECT_GE(good, 8);
+  EXPECT_GE(good, 8 * 54);
   const Metrics& metrics = running.server().backend().metrics;
   WaitUntil([&] { return metrics.in_flight() == 0; });
   // No work is left that waits, and none is counted as if it did.

@@ -251,13 +251,12 @@ class ProvingOfPlans {
         plans_(plans) {}
 
   void Run() {
-    if (plans_.Of(Side::kWhite).empty() && plans_.Of(Side::kBlack).empty()) {
-      return;
-    }
+    const std::uint64_t shares = SharesOfAll();
+    if (shares == 0) return;
     if (!plans_.Of(waiting_).empty()) {
       best_of_waiting_ = ProveMove(position_, Move(), Part(kBesides));
     }
-    LookAtAll();
+    LookAtAll(shares);
     LookAgain();
     const Facts facts(position_);
     const Outlook white{position_, facts, inquiry_.weights, Side::kWhite};
@@ -279,12 +278,15 @@ class ProvingOfPlans {
     return plan.standing == Standing::kInTime ? kDoubtfulShare : 1;
   }
 
-  void LookAtAll() {
+  std::uint64_t SharesOfAll() const {
     std::uint64_t shares = 0;
     for (const std::vector<Plan>& own : plans_.of) {
       for (const Plan& plan : own) shares += ShareOf(plan);
     }
-    if (shares == 0) return;
+    return shares;
+  }
+
+  void LookAtAll(std::uint64_t shares) {
     Inquiry look = Part(kFirstLook);
     for (const Side side : kSides) {
       std::vector<Plan>& own = plans_.of[Index(side)];
