@@ -216,11 +216,13 @@ TEST(LongStops, AKnightComesRoundInTime) {
 
 TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
   int claimed = 0;
+  int overstated = 0;
   testing_support::PlayPlausibly(91, 150, [&](const Position& position) {
     if (!HasLegalMove(position)) return;
     Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
     const Inquiry inquiry{DefaultWeights(), 3000, nullptr};
-    ProvePlans(position, Prove(position, inquiry), inquiry, 3, plans);
+    const Proof best = Prove(position, inquiry);
+    ProvePlans(position, best, inquiry, 3, plans);
     for (const Side side : kSides) {
       int needing = 0;
       for (const Plan& plan : plans.Of(side)) {
@@ -230,7 +232,9 @@ TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
         ++claimed;
         EXPECT_EQ(plan.standing, Standing::kInTime);
         Position at = position;
+        int ignoring = 0;
         for (const Move move : ignored.line) {
+          if (at.side_to_move() != side) ++ignoring;
           if (move.is_null()) {
             ASSERT_FALSE(at.InCheck());
           } else {
@@ -238,6 +242,10 @@ TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
           }
           at = at.AfterStep(move);
         }
+        EXPECT_GT(ignoring, 0);
+        // With all the nodes, and with a third of a pawn to spare.
+        const Centipawns then = ScoreFor(Prove(at, inquiry), side);
+        if (then + 33 < ScoreFor(best, side)) ++overstated;
         if (ignored.material == 0) continue;
         EXPECT_GE(ignored.material, 100);
         EXPECT_EQ(MaterialBalance(at, side) - MaterialBalance(position, side),
@@ -247,6 +255,7 @@ TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
     }
   });
   EXPECT_GE(claimed, 10);
+  EXPECT_LE(20 * overstated, claimed) << overstated << " of " << claimed;
 }
 
 }  // namespace

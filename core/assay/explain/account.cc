@@ -30,11 +30,24 @@ std::vector<ExplainedEntry> InWords(const Facts& facts, const Ledger& ledger,
   return entries;
 }
 
-Centipawns ValueOf(const std::vector<Reason>& reasons, Topic topic) {
+const Reason* Find(const std::vector<Reason>& reasons, Topic topic) {
   for (const Reason& reason : reasons) {
-    if (reason.topic == topic) return reason.value_cp;
+    if (reason.topic == topic) return &reason;
   }
-  return 0;
+  return nullptr;
+}
+
+// What a side has that got the better of a topic by the other's getting worse
+// in it; none where that goes by the same name.
+Message WhatIsToAttack(Topic topic) {
+  switch (topic) {
+    case Topic::kKingSafety:
+      return Say("change.play_against_king");
+    case Topic::kDangers:
+      return Say("change.targets");
+    default:
+      return {};
+  }
 }
 
 }  // namespace
@@ -83,6 +96,7 @@ std::optional<Change> FindChange(const Position& position,
       ReasonsAfter(position, line, weights, scratch);
   const Reason* most = nullptr;
   Centipawns gain = kLeastChange - 1;
+  bool by_others_loss = false;
   for (const Reason& reason : after) {
     // Whose move it is changes with every move; a surplus taken back says
     // nothing of what was done.
@@ -90,14 +104,25 @@ std::optional<Change> FindChange(const Position& position,
         reason.favours() != side || reason.phrase.empty()) {
       continue;
     }
-    const Centipawns moved =
-        Sign(side) * (reason.value_cp - ValueOf(before, reason.topic));
-    if (moved <= gain) continue;
-    gain = moved;
+    const Reason* was = Find(before, reason.topic);
+    const auto moved_of = [&](Side whose) {
+      const Centipawns then = was == nullptr ? 0 : was->of[Index(whose)];
+      return Sign(side) * (reason.of[Index(whose)] - then);
+    };
+    const Centipawns by_own = moved_of(side);
+    const Centipawns by_others = moved_of(Other(side));
+    if (by_own + by_others <= gain) continue;
+    gain = by_own + by_others;
+    by_others_loss = by_others > by_own;
     most = &reason;
   }
   if (most == nullptr) return std::nullopt;
-  Change change{gain, most->phrase, {}};
+  Message phrase = most->phrase;
+  if (by_others_loss) {
+    Message attack = WhatIsToAttack(most->topic);
+    if (!attack.empty()) phrase = std::move(attack);
+  }
+  Change change{gain, std::move(phrase), {}};
   for (const std::uint32_t ref : most->claims) {
     table.Add(scratch.claims()[ref], change.claims);
   }

@@ -13,6 +13,7 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
   const std::vector<Move>& line = plan.if_ignored.line;
   if (line.empty()) return;
   const Side other = Other(plan.side);
+  const Centipawns gain = LedgerGain(position, plan.side, line, weights);
   Message clause;
   ClaimRefs refs;
   if (plan.if_ignored.material > 0) {
@@ -25,6 +26,7 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
         Say("if_ignored.wins", other, plan.side,
             GainOf(plan.if_ignored.material), moves, LineText(position, line));
   } else {
+    if (gain <= 0) return;  // one thing for another
     const auto change =
         FindChange(position, before, plan.side, line, weights, table);
     if (!change.has_value()) return;
@@ -33,7 +35,7 @@ void TellIfIgnored(const Position& position, const std::vector<Reason>& before,
     refs = change->claims;
   }
   told.ignored_line = line;
-  told.ignored_gain = LedgerGain(position, plan.side, line, weights);
+  told.ignored_gain = gain;
   told.ignored_said = Sentence(clause);
   told.ignored_claims = refs;
   table.Add(LineClaim(position, plan.side, line), told.ignored_claims);

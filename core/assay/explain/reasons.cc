@@ -55,6 +55,7 @@ std::vector<Reason> FindReasons(const Facts& facts,
       if (TopicOf(ledger[i].entry.term) != topic) continue;
       group.entries.push_back(&ledger[i]);
       group.value_cp += ledger[i].entry.value_cp;
+      reason.of[Index(ledger[i].entry.side)] += ledger[i].entry.value_cp;
       reason.entries.push_back(static_cast<std::uint32_t>(i));
       Merge(ledger[i].claims, reason.claims);
     }

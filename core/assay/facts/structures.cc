@@ -117,7 +117,7 @@ struct Pattern {
 constexpr Pattern kPatterns[] = {
     {PawnStructure::kHedgehog, Pawns("a3 b3 d3 e3 !c"),
      Pawns("c5 e5/e6/e7 !d")},
-    {PawnStructure::kBind, Pawns("c4 e4 !d"), Pawns("d6/d7 e6/e7 !c")},
+    {PawnStructure::kBind, Pawns("=c4 e4 !d"), Pawns("d6/d7 e6/e7 !c")},
     {PawnStructure::kDragon, Pawns("d3 e2 g3 !c"), Pawns("e5 c6/c7 !d")},
     {PawnStructure::kBackwardBehindHole, Pawns("d3 =e4 !c"), Pawns("e5 !d")},
     {PawnStructure::kSmallCentre, Pawns("d3 e3 !c"), Pawns("e5 c6/c7 !d")},

@@ -27,8 +27,8 @@ constexpr Centipawns kLeastNeeding = 40;
 constexpr std::size_t kMostRefused = 2;
 
 // Of the nodes that plans get, a third is for a first look at all of them, a
-// part for the best that the waiting side could do, and as much for what comes
-// of the sides' first plans if they are ignored; the rest is for a second look
+// part for the best that the waiting side could do, and as much a side for what
+// comes of its first plan if it is ignored; the rest is for a second look
 // at those that are told as being in time, and no plan needs more of it than a
 // part. Without it, twice as many of their first steps lose what a deeper
 // search sees fall (bench: plan_stats).
@@ -63,10 +63,36 @@ Centipawns Rank(const Plan& plan) {
   return worth / 3;
 }
 
-void SortByRank(std::vector<Plan>& plans) {
+// An exchange that rids a besieged pawn of a guard, and a piece on its way to
+// the square in front of the pawn, are means of the siege. A blockade that the
+// structure is known for stands for itself.
+bool Serves(const Plan& plan, const Position& position, Side owner,
+            Square pawn) {
+  const Bitboard targets = plan.targets.ToSet();
+  if (plan.kind == PlanKind::kTrade) {
+    return (targets & position.Attackers(owner, pawn, position.Occupied())) !=
+           0;
+  }
+  return plan.kind == PlanKind::kRegroup &&
+         plan.taught == PawnStructure::kNone &&
+         (targets & Forward(owner, Bit(pawn))) != 0;
+}
+
+// By rank, but that a siege comes before its means.
+void Sort(const Position& position, std::vector<Plan>& plans) {
   std::stable_sort(
       plans.begin(), plans.end(),
       [](const Plan& a, const Plan& b) { return Rank(a) > Rank(b); });
+  for (auto plan = plans.begin(); plan != plans.end(); ++plan) {
+    if (plan->kind != PlanKind::kSiege || plan->standing != Standing::kInTime) {
+      continue;
+    }
+    const Side owner = Other(plan->side);
+    const Square pawn = plan->targets[0];
+    std::stable_partition(plans.begin(), plan + 1, [&](const Plan& other) {
+      return !Serves(other, position, owner, pawn);
+    });
+  }
 }
 
 // Plans of one kind differ little to a reader: the best alone is kept, unless
@@ -83,8 +109,9 @@ bool IsRepeatOf(const Plan& plan, const Plan& better) {
 
 // Of those that the opponent stops, what the structure is known for and the
 // best of the others are worth a word: why they do not work here.
-void KeepBest(std::vector<Plan>& plans, std::size_t most) {
-  SortByRank(plans);
+void KeepBest(const Position& position, std::size_t most,
+              std::vector<Plan>& plans) {
+  Sort(position, plans);
   std::vector<Plan> kept;
   bool has_stopped = false;
   for (Plan& plan : plans) {
@@ -109,7 +136,7 @@ std::vector<Plan> AppraiseAll(const Outlook& outlook,
   for (const Draft& draft : drafts) {
     if (!draft.moves.empty()) plans.push_back(AppraiseRoughly(outlook, draft));
   }
-  SortByRank(plans);
+  Sort(outlook.position, plans);
   return plans;
 }
 
@@ -148,7 +175,7 @@ void AddNeeding(const Outlook& outlook, const std::vector<Draft>& refused,
         *std::max_element(losses.begin(), losses.end()) < kLosingStep;
     if (!sound) continue;
     plans.push_back(std::move(plan));
-    KeepBest(plans, most);
+    KeepBest(outlook.position, most, plans);
     return;
   }
 }
@@ -198,26 +225,8 @@ void KeepOneNeeding(std::vector<Plan>& plans) {
   plans.erase(std::remove_if(first + 1, plans.end(), needs), plans.end());
 }
 
-// An exchange that rids a besieged pawn of a guard is a means of the siege: it
-// comes after it.
-void PutAimFirst(const Position& position, std::vector<Plan>& plans) {
-  for (const Plan& siege : plans) {
-    if (siege.kind != PlanKind::kSiege || siege.standing != Standing::kInTime) {
-      continue;
-    }
-    const Bitboard guards = position.Attackers(
-        Other(siege.side), siege.targets[0], position.Occupied());
-    for (Plan& trade : plans) {
-      if (trade.kind == PlanKind::kTrade &&
-          (trade.targets.ToSet() & guards) != 0 && Rank(trade) > Rank(siege)) {
-        trade.worth -= Rank(trade) - Rank(siege) + 1;
-      }
-    }
-  }
-}
-
 // Adds what a side can do against the other's plans to its own.
-void AddRestraints(const std::vector<Plan>& theirs,
+void AddRestraints(const Position& position, const std::vector<Plan>& theirs,
                    std::vector<Plan>& restraints, std::vector<Plan>& own) {
   const Centipawns own_best = own.empty() ? 0 : own.front().worth;
   const Centipawns their_best = theirs.empty() ? 0 : theirs.front().worth;
@@ -235,7 +244,7 @@ void AddRestraints(const std::vector<Plan>& theirs,
     }
     own.push_back(std::move(plan));
   }
-  SortByRank(own);
+  Sort(position, own);
 }
 
 // All told plans under search. Needs an inquiry with a counter of its own.
@@ -296,7 +305,7 @@ class ProvingOfPlans {
         SetAgainstBest(plan);
       }
       Order(own);
-      KeepBest(own, most_);
+      KeepBest(position_, most_, own);
     }
   }
 
@@ -308,7 +317,7 @@ class ProvingOfPlans {
           [](const Plan& plan) { return plan.standing == Standing::kInTime; }));
     }
     if (in_time == 0) return;
-    const std::uint64_t kept = inquiry_.nodes / kBesides;
+    const std::uint64_t kept = inquiry_.nodes / kBesides * 2;
     Inquiry look = Part(kMostAgain);
     look.nodes =
         std::min(look.nodes,
@@ -335,8 +344,7 @@ class ProvingOfPlans {
   }
 
   void Order(std::vector<Plan>& own) const {
-    PutAimFirst(position_, own);
-    SortByRank(own);
+    Sort(position_, own);
     KeepOneNeeding(own);
   }
 
@@ -344,7 +352,7 @@ class ProvingOfPlans {
     const std::optional<std::size_t> runner = plans_.race.runner[Index(side)];
     // A plan that the opponent's own overtakes is not ignored: it is outrun.
     if (!runner.has_value() || plans_.race.faster == Other(side)) return;
-    ProveIfIgnored(position_, best_, Part(2 * kBesides),
+    ProveIfIgnored(position_, best_, Part(kBesides),
                    plans_.of[Index(side)][*runner]);
   }
 
@@ -387,17 +395,16 @@ Plans FindPlans(const Facts& facts, const Weights& weights, std::size_t most) {
     restraints[Index(outlook->side)] = AppraiseAll(*outlook, drafts);
   }
   for (const Side side : kSides) {
-    AddRestraints(plans.Of(Other(side)), restraints[Index(side)],
+    AddRestraints(position, plans.Of(Other(side)), restraints[Index(side)],
                   plans.of[Index(side)]);
   }
   Compare(white, black, plans.of[0], plans.of[1]);
   for (const Outlook* outlook : {&white, &black}) {
     std::vector<Plan>& own = plans.of[Index(outlook->side)];
-    PutAimFirst(position, own);
     // One more than asked for: a closer look may put one of them back.
-    KeepBest(own, most + 1);
+    KeepBest(position, most + 1, own);
     for (Plan& plan : own) CompleteAppraisal(*outlook, plan);
-    KeepBest(own, most);
+    KeepBest(position, most, own);
     AddNeeding(*outlook, refused[Index(outlook->side)], most, own);
     KeepOneNeeding(own);
   }

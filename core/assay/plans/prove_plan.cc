@@ -312,6 +312,20 @@ constexpr std::size_t kWaysToDevelop = 2;
 // but for the queen that a passed pawn becomes. A piece.
 constexpr int kOverlooked = 300;
 
+// An ignored plan has gained something if its side stands so much better by
+// search than with best play from both now. Own reasoning: what two searches of
+// a quiet position differ by.
+constexpr Centipawns kGained = 10;
+
+// What became of an ignored plan, and the score for its side that search gives
+// to the end.
+struct Outcome {
+  Position end;  // of what is told
+  IfIgnored ignored;
+  Centipawns score = 0;
+  int material() const { return ignored.material; }
+};
+
 // Plays the plan against an opponent who does nothing about it.
 class Ignoring {
  public:
@@ -323,23 +337,24 @@ class Ignoring {
 
   // The opponent only waits. None where a step fails or the end is no better
   // than the start.
-  std::optional<IfIgnored> AgainstWaiting() { return Play(0); }
+  std::optional<Outcome> AgainstWaiting() { return Play(0); }
 
   // It develops, the first time in the nth most natural way, from 1 on. None
   // also where there is none.
-  std::optional<IfIgnored> AgainstDeveloping(std::size_t way) {
+  std::optional<Outcome> AgainstDeveloping(std::size_t way) {
     return Play(way);
   }
 
  private:
-  std::optional<IfIgnored> Play(std::size_t way) {
+  std::optional<Outcome> Play(std::size_t way) {
     const bool develops = way > 0;
-    IfIgnored ignored;
+    Outcome outcome{position_, {}, 0};
+    std::vector<Move>& line = outcome.ignored.line;
     Position at = position_;
     std::size_t next = 0;
     while (next < plan_.moves.size()) {
       if (at.side_to_move() != plan_.side) {
-        if (!Ignore(way, next, at, ignored.line)) return std::nullopt;
+        if (!Ignore(way, next, at, line)) return std::nullopt;
         if (develops) way = 1;
         continue;
       }
@@ -351,15 +366,14 @@ class Ignoring {
       if (LossIn(at, plan_.side, proof, counted) - won >= kLosesMaterial) {
         return std::nullopt;
       }
-      ignored.line.push_back(step);
+      line.push_back(step);
       at = at.After(step);
     }
-    if (!Ignore(way, next, at, ignored.line)) {
-      return at.InCheck() ? std::optional(ignored) : std::nullopt;
-    }
-    Harvest(at, ignored);
-    if (ignored.material == 0) ignored.line.pop_back();
-    return ignored;
+    outcome.end = at;
+    if (!Ignore(way, next, at, line)) return std::nullopt;
+    Harvest(at, outcome);
+    if (outcome.material() == 0) line.pop_back();
+    return outcome;
   }
 
   int Balance(const Position& at) const {
@@ -387,23 +401,35 @@ class Ignoring {
     return HasLegalMove(at);
   }
 
-  // What the side wins now, by search.
-  void Harvest(const Position& at, IfIgnored& ignored) const {
+  // What the side has now and wins, by search.
+  void Harvest(const Position& at, Outcome& outcome) const {
     const Proof proof = Prove(at, inquiry_);
+    outcome.score = ScoreFor(proof, plan_.side);
     const auto win = WinOf(at, plan_.side, proof);
     if (!win.has_value() || win->mates()) return;
     std::vector<Move> line = proof.line;
     line.resize(std::min(line.size(), win->spoils->shown_plies));
-    const int won = Balance(AfterLine(at, line));
+    const Position end = AfterLine(at, line);
+    const int won = Balance(end);
     if (won < kLosesMaterial) return;
-    ignored.material = won;
-    ignored.line.insert(ignored.line.end(), line.begin(), line.end());
+    outcome.end = end;
+    outcome.ignored.material = won;
+    std::vector<Move>& played = outcome.ignored.line;
+    played.insert(played.end(), line.begin(), line.end());
   }
 
   const Position& position_;
   Inquiry inquiry_;
   const Plan& plan_;
 };
+
+// The opponent has had a move to ignore it with, and it has been worth it.
+bool Gains(const Position& position, const Proof& best, Side side,
+           const Outcome& outcome) {
+  const std::size_t own_first = position.side_to_move() == side ? 1 : 0;
+  return outcome.ignored.line.size() > own_first &&
+         outcome.score - ScoreFor(best, side) >= kGained;
+}
 
 }  // namespace
 
@@ -421,24 +447,32 @@ void ProveIfIgnored(const Position& position, const Proof& best,
                     const Inquiry& inquiry, Plan& plan) {
   Inquiry half = inquiry;
   half.nodes = inquiry.nodes / 2;
-  Ignoring ignoring(position, half, plan);
+  Inquiry quarter = inquiry;
+  quarter.nodes = inquiry.nodes / 4;
+  Ignoring ignoring(position, quarter, plan);
   const auto waits = ignoring.AgainstWaiting();
   if (!waits.has_value()) return;
   auto told = ignoring.AgainstDeveloping(1);
-  if (!told.has_value()) return;
+  if (!told.has_value() || !Gains(position, best, plan.side, *told)) return;
   // What falls without the plan is not its gain.
   const Side victim = Other(plan.side);
   const bool already = LossIn(position, victim, best,
                               CountFor(position, victim, inquiry.weights)) > 0;
-  if ((waits->material == 0 || already) && told->material > 0) return;
+  if ((waits->material() == 0 || already) && told->material() > 0) return;
   const bool may_queen =
       plan.kind == PlanKind::kPasser || plan.kind == PlanKind::kMajority;
-  if (told->material >= kOverlooked && !may_queen) return;
+  if (told->material() >= kOverlooked && !may_queen) return;
   for (std::size_t way = 2; way <= kWaysToDevelop; ++way) {
     const auto other = ignoring.AgainstDeveloping(way);
-    if (!other.has_value() || other->material < told->material) return;
+    if (!other.has_value() || other->material() < told->material() ||
+        !Gains(position, best, plan.side, *other)) {
+      return;
+    }
   }
-  plan.if_ignored = *std::move(told);
+  // What is told is looked at more closely.
+  told->score = ScoreFor(Prove(told->end, half), plan.side);
+  if (!Gains(position, best, plan.side, *told)) return;
+  plan.if_ignored = std::move(told->ignored);
 }
 
 }  // namespace assay
