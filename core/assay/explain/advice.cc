@@ -66,11 +66,30 @@ Message ChangeClause(const Proved& proved, const std::string& move,
   return Say("advice.search", LineText(proved.position, line));
 }
 
+// That the opponent's threat comes to nothing after the best line's first move.
+Message MeetsThreat(const Proved& proved, const std::vector<Threat>& threats,
+                    Advice& advice, ClaimTable& table) {
+  const Side other = Other(proved.position.side_to_move());
+  const auto threat =
+      std::find_if(threats.begin(), threats.end(),
+                   [other](const Threat& one) { return one.side == other; });
+  if (threat == threats.end() ||
+      WinOf(proved.position, other, proved.proof).has_value()) {
+    return {};
+  }
+  Merge(threat->claims, advice.claims);
+  table.Add(LineClaim(proved.position, Other(other), proved.proof.line),
+            advice.claims);
+  if (threat->object.empty()) return Say("deed.meets_mate");
+  return Say("deed.meets_threat", threat->object);
+}
+
 // What the move does on the board, else what it changes in the ledger.
-Message DeedClause(const Proved& proved, const std::string& move,
-                   Advice& advice, ClaimTable& table) {
-  const Message deed =
+Message DeedClause(const Proved& proved, const std::vector<Threat>& threats,
+                   const std::string& move, Advice& advice, ClaimTable& table) {
+  Message deed =
       DeedOf(proved.position, proved.proof.line, table, advice.claims);
+  if (deed.empty()) deed = MeetsThreat(proved, threats, advice, table);
   if (deed.empty()) return ChangeClause(proved, move, advice, table);
   return Say("advice.deed", move, deed);
 }
@@ -122,6 +141,7 @@ Message OnlyMoveClause(const Proved& proved, const Proof& second,
 
 std::optional<Advice> TellAdvice(const Proved& proved,
                                  const std::optional<Proof>& second,
+                                 const std::vector<Threat>& threats,
                                  const std::vector<ToldPlan>& plans,
                                  const std::optional<PlanToBegin>& plan,
                                  ClaimTable& table) {
@@ -138,7 +158,8 @@ std::optional<Advice> TellAdvice(const Proved& proved,
     sentences.push_back(
         BeginningOf(proved, plans[plan->index], *plan, advice, table));
   } else {
-    sentences.push_back(Sentence(DeedClause(proved, move, advice, table)));
+    sentences.push_back(
+        Sentence(DeedClause(proved, threats, move, advice, table)));
   }
   const bool begins_other = win.empty() && plan.has_value() && !plan->is_best;
   if (begins_other) {

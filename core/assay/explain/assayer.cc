@@ -158,8 +158,9 @@ class Prover {
     if (CountLegalMoves(position_) > 1 && !proved.proof.line.empty()) {
       second = Prove(position_, Share(kSecondShare), proved.proof.line.front());
     }
-    explanation_.advice = TellAdvice(proved, second, explanation_.plans,
-                                     FindPlanToBegin(proved), table_);
+    explanation_.advice =
+        TellAdvice(proved, second, explanation_.threats, explanation_.plans,
+                   FindPlanToBegin(proved), table_);
   }
 
   // The first plan in time whose first move is the best or, where counting and

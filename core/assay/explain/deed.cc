@@ -1,6 +1,9 @@
 // Asks one kind of deed after the other, the most telling first.
 #include "assay/explain/deed.h"
 
+#include <algorithm>
+#include <optional>
+
 #include "assay/explain/line_text.h"
 #include "assay/facts/claim_makers.h"
 #include "assay/facts/danger.h"
@@ -27,10 +30,11 @@ class Describer {
   Message Describe() {
     using Deed = Message (Describer::*)();
     constexpr Deed kDeeds[] = {
-        &Describer::Castles,  &Describer::Trades,      &Describer::Takes,
-        &Describer::Saves,    &Describer::Guards,      &Describer::Attacks,
-        &Describer::Develops, &Describer::Breaks,      &Describer::TakesFile,
-        &Describer::Outpost,  &Describer::PushesPasser};
+        &Describer::Castles, &Describer::Trades,      &Describer::Takes,
+        &Describer::Saves,   &Describer::Guards,      &Describer::Attacks,
+        &Describer::Pins,    &Describer::Unpins,      &Describer::Develops,
+        &Describer::Breaks,  &Describer::SeventhRank, &Describer::TakesFile,
+        &Describer::Outpost, &Describer::PushesPasser};
     for (const Deed deed : kDeeds) {
       Message said = (this->*deed)();
       if (said.empty()) continue;
@@ -113,6 +117,45 @@ class Describer {
       return Say("deed.attacks", UnitOn(after_, square));
     }
     return {};
+  }
+
+  // The first piece of a side that is pinned in one position and, where it has
+  // not moved, not in the other.
+  static std::optional<Pin> NewPin(const Position& with,
+                                   const Position& without, Side side) {
+    for (const Pin& pin : FindPins(with, side)) {
+      const bool is_piece = with.At(pin.pinned).kind() != PieceKind::kPawn &&
+                            with.At(pin.pinned) == without.At(pin.pinned);
+      const assay::Pins others = FindPins(without, side);
+      const bool is_new = std::none_of(
+          others.begin(), others.end(),
+          [&pin](const Pin& other) { return other.pinned == pin.pinned; });
+      if (is_piece && is_new) return pin;
+    }
+    return std::nullopt;
+  }
+
+  Message Pins() {
+    const auto pin = NewPin(after_, before_, Other(side_));
+    if (!pin.has_value()) return {};
+    AddAfter(PinnedClaim(Other(side_), *pin));
+    return Say("deed.pins", UnitOn(after_, pin->pinned));
+  }
+
+  Message Unpins() {
+    const auto pin = NewPin(before_, after_, side_);
+    if (!pin.has_value()) return {};
+    Add(PinnedClaim(side_, *pin));
+    return Say("deed.unpins", UnitOn(after_, pin->pinned));
+  }
+
+  Message SeventhRank() {
+    if (MovedKind() != PieceKind::kRook ||
+        !Contains(facts_after_.SeventhRank(side_), move_.to())) {
+      return {};
+    }
+    AddAfter(SquaresClaim(ClaimKind::kSeventhRank, side_, Bit(move_.to())));
+    return Say("deed.seventh_rank");
   }
 
   Message Develops() {

@@ -50,7 +50,7 @@ struct Reason {
   bool drawish = false;     // takes back a surplus that cannot be used
   Centipawns value_cp = 0;
   Centipawns of[2] = {0, 0};  // the part that each side's entries have in it
-  Centipawns rank_cp = 0;  // what it is ranked by, never negative: ranking.h
+  Centipawns rank_cp = 0;     // what it is ranked by, never negative: ranking.h
   std::vector<std::uint32_t> entries;  // indices into Explanation::ledger
   ClaimRefs claims;
 
@@ -85,6 +85,7 @@ struct Threat {
   std::vector<Move> line;  // a pass first where the side is not to move
   // For the threatening side, by exchange values; 0 where it mates.
   Centipawns gain_cp = 0;
+  Message object;  // what it wins; empty where it mates
   std::string text;
   Message said;
   ClaimRefs claims;

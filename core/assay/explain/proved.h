@@ -46,10 +46,12 @@ struct PlanToBegin {
 };
 
 // What to play first and why (advice.cc): what wins something, else what begins
-// the plan, else what search prefers. `second` is the proof of the best play
-// without the best move; none where there is no other move.
+// the plan, else what search prefers; `threats` are both sides'. `second` is
+// the proof of the best play without the best move; none where there is no
+// other move.
 std::optional<Advice> TellAdvice(const Proved& proved,
                                  const std::optional<Proof>& second,
+                                 const std::vector<Threat>& threats,
                                  const std::vector<ToldPlan>& plans,
                                  const std::optional<PlanToBegin>& plan,
                                  ClaimTable& table);

@@ -17,6 +17,7 @@ Threat TellThreat(const Position& position, Side side, const Win& win,
   } else {
     threat.line.resize(win.spoils->shown_plies);
     threat.gain_cp = win.spoils->gain;
+    threat.object = told.what;
     threat.said = Sentence(Say(to_move ? "threat.wins" : "threat.win", side,
                                told.what, told.Evidence()));
   }
