@@ -97,13 +97,26 @@ TEST(CommonPractice, PlansComeWhereTheyShould) {
 // Common practice, no source: the bishop that saw nothing on the long diagonal
 // sets out against the weak pawn first.
 TEST(CommonPractice, IdleBishopBeginsTheSiege) {
-  const Position position = *PositionFromFen(
-      "r2q1rk1/pb3ppp/1pnppn2/8/2P1P3/2P1BPN1/P3B1PP/R2Q1RK1 b - - 2 14");
-  const Plans plans = FindPlans(Facts(position), Weights(), 3);
-  const Plan& first = plans.Of(Side::kBlack).at(0);
-  EXPECT_EQ(first.kind, PlanKind::kSiege);
-  EXPECT_EQ(ToString(first.moves[0].from()), "b7");
-  EXPECT_EQ(ToString(first.moves[0].to()), "a6");
+  struct Row {
+    Side side;
+    const char* fen;
+    const char* from;
+    const char* to;
+  };
+  for (const Row& row :
+       {Row{Side::kBlack,
+            "r2q1rk1/pb3ppp/1pnppn2/8/2P1P3/2P1BPN1/P3B1PP/R2Q1RK1 b - - 2 14",
+            "b7", "a6"},
+        Row{Side::kWhite,
+            "r2q1rk1/p3b1pp/2p1bpn1/2p1p3/8/1PNPPN2/PB3PPP/R2Q1RK1 w - - 2 14",
+            "b2", "a3"}}) {
+    const Position position = *PositionFromFen(row.fen);
+    const Plans plans = FindPlans(Facts(position), Weights(), 3);
+    const Plan& first = plans.Of(row.side).at(0);
+    EXPECT_EQ(first.kind, PlanKind::kSiege);
+    EXPECT_EQ(ToString(first.moves[0].from()), row.from);
+    EXPECT_EQ(ToString(first.moves[0].to()), row.to);
+  }
 }
 
 }  // namespace
