@@ -37,17 +37,16 @@ const Reason* Find(const std::vector<Reason>& reasons, Topic topic) {
   return nullptr;
 }
 
-// What a side has that got the better of a topic by the other's getting worse
-// in it; none where that goes by the same name.
-Message WhatIsToAttack(Topic topic) {
-  switch (topic) {
-    case Topic::kKingSafety:
-      return Say("change.play_against_king");
-    case Topic::kDangers:
-      return Say("change.targets");
-    default:
-      return {};
+// What a side has in a topic that a line has turned its way, where that may be
+// by the other's getting worse in it.
+Message PhraseOfChange(const Reason& reason, bool by_others_loss) {
+  if (by_others_loss && reason.topic == Topic::kKingSafety) {
+    return Say("change.play_against_king");
   }
+  if (by_others_loss && reason.topic == Topic::kDangers) {
+    return Say("change.targets");
+  }
+  return reason.phrase;
 }
 
 }  // namespace
@@ -117,12 +116,7 @@ std::optional<Change> FindChange(const Position& position,
     most = &reason;
   }
   if (most == nullptr) return std::nullopt;
-  Message phrase = most->phrase;
-  if (by_others_loss) {
-    Message attack = WhatIsToAttack(most->topic);
-    if (!attack.empty()) phrase = std::move(attack);
-  }
-  Change change{gain, std::move(phrase), {}};
+  Change change{gain, PhraseOfChange(*most, by_others_loss), {}};
   for (const std::uint32_t ref : most->claims) {
     table.Add(scratch.claims()[ref], change.claims);
   }

@@ -1,7 +1,6 @@
 // Asks one kind of deed after the other, the most telling first.
 #include "assay/explain/deed.h"
 
-#include <algorithm>
 #include <optional>
 
 #include "assay/explain/line_text.h"
@@ -119,31 +118,27 @@ class Describer {
     return {};
   }
 
-  // The first piece of a side that is pinned in one position and, where it has
-  // not moved, not in the other.
-  static std::optional<Pin> NewPin(const Position& with,
-                                   const Position& without, Side side) {
-    for (const Pin& pin : FindPins(with, side)) {
-      const bool is_piece = with.At(pin.pinned).kind() != PieceKind::kPawn &&
-                            with.At(pin.pinned) == without.At(pin.pinned);
-      const assay::Pins others = FindPins(without, side);
-      const bool is_new = std::none_of(
-          others.begin(), others.end(),
-          [&pin](const Pin& other) { return other.pinned == pin.pinned; });
-      if (is_piece && is_new) return pin;
+  // A piece that is pinned in one position and stands free in the other.
+  static std::optional<Pin> NewPin(const Facts& with, const Facts& without,
+                                   Side side) {
+    const Bitboard pieces =
+        without.position().Pieces(side) & ~with.Pawns(side).pawns;
+    const Bitboard pinned = with.Pinned(side) & ~without.Pinned(side) & pieces;
+    for (const Pin& pin : FindPins(with.position(), side)) {
+      if (Contains(pinned, pin.pinned)) return pin;
     }
     return std::nullopt;
   }
 
   Message Pins() {
-    const auto pin = NewPin(after_, before_, Other(side_));
+    const auto pin = NewPin(facts_after_, facts_, Other(side_));
     if (!pin.has_value()) return {};
     AddAfter(PinnedClaim(Other(side_), *pin));
     return Say("deed.pins", UnitOn(after_, pin->pinned));
   }
 
   Message Unpins() {
-    const auto pin = NewPin(before_, after_, side_);
+    const auto pin = NewPin(facts_, facts_after_, side_);
     if (!pin.has_value()) return {};
     Add(PinnedClaim(side_, *pin));
     return Say("deed.unpins", UnitOn(after_, pin->pinned));

@@ -49,7 +49,7 @@ struct Reason {
   bool adds_detail = true;  // the sentence says more than the phrase
   bool drawish = false;     // takes back a surplus that cannot be used
   Centipawns value_cp = 0;
-  Centipawns of[2] = {0, 0};  // the part that each side's entries have in it
+  Centipawns of[2] = {0, 0};  // of it, each side's entries; White's view
   Centipawns rank_cp = 0;     // what it is ranked by, never negative: ranking.h
   std::vector<std::uint32_t> entries;  // indices into Explanation::ledger
   ClaimRefs claims;

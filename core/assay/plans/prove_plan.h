@@ -26,7 +26,8 @@ void ProveFirstStep(const Position& position, const Proof& best,
 
 // Plays the plan, which is in time, against waiting moves and natural
 // developing ones, each step searched, and sets `if_ignored` where it goes
-// through and keeps its gain.
+// through, keeps its gain, and search gives its side more at the end than best
+// play from both does now.
 void ProveIfIgnored(const Position& position, const Proof& best,
                     const Inquiry& inquiry, Plan& plan);
 
