@@ -27,7 +27,7 @@ bool TakesBack(TermId id) {
     case TermId::kHeldQueen:
     case TermId::kHeldRookEnding:
     case TermId::kOppositeBishops:
-    case TermId::kRookEnding:
+    case TermId::kOneWingEnding:
     case TermId::kTooLittleToWin:
     case TermId::kBlockedPosition:
     case TermId::kDeadPosition:

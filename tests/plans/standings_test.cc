@@ -217,7 +217,7 @@ TEST(LongStops, AKnightComesRoundInTime) {
 TEST(IfIgnored, IsALegalLineThatWinsWhatItSays) {
   int claimed = 0;
   int overstated = 0;
-  testing_support::PlayPlausibly(91, 150, [&](const Position& position) {
+  testing_support::PlayPlausibly(91, 200, [&](const Position& position) {
     if (!HasLegalMove(position)) return;
     Plans plans = FindPlans(Facts(position), DefaultWeights(), 3);
     const Inquiry inquiry{DefaultWeights(), 3000, nullptr};

@@ -23,7 +23,7 @@ constexpr Pair kColourOfTheBishop[] = {
      "Kg1 Rf1 Be3 c4 d5 e4 g2 v Kg8 Rf8 Nf6 c5 d6 e5 g7",
      "Kg1 Rf1 Be2 c4 d5 e4 g2 v Kg8 Rf8 Nf6 c5 d6 e5 g7"},
     {{"LockedOnDarkSquares"},
-     "Kg1 Qd1 Bd3 c3 d4 e5 a2 v Kg8 Qd8 Nb6 c4 d5 e6 a7",
+     "Kg1 Qd1 Bc2 c3 d4 e5 a2 v Kg8 Qd8 Nb6 c4 d5 e6 a7",
      "Kg1 Qd1 Bd2 c3 d4 e5 a2 v Kg8 Qd8 Nb6 c4 d5 e6 a7"},
     {{"InAnEnding"},
      "Kf2 Bd3 d4 f4 a3 b4 v Ke7 Nc6 d5 f5 a6 b5",

@@ -161,6 +161,7 @@ constexpr const char* kWithEveryWeight[] = {
     "Kb8 b7 Rc1 v Kd8 Ra2",
     "Kc3 Bd3 Ne3 v Kd6",
     "Kd6 a2 Bc1 v Kg8 e5 a7",
+    "Kg1 Rd6 d3 e4 f2 g2 h2 v Kc8 Rh8 a7 c5 e5 g7",
 };
 
 TEST(EveryWeight, ChangesAScore) {

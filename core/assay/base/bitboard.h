@@ -36,6 +36,10 @@ constexpr Bitboard Bit(Square square) { return Bitboard{1} << square; }
 constexpr bool Contains(Bitboard set, Square square) {
   return ((set >> square) & 1U) != 0;
 }
+// All squares of the square's colour.
+constexpr Bitboard ColourOf(Square square) {
+  return IsLight(square) ? kLightSquares : kDarkSquares;
+}
 constexpr Bitboard FileMask(int file) { return kFileA << file; }
 constexpr Bitboard RankMask(int rank) { return kRank1 << (8 * rank); }
 // Rank 0 is the side's own first rank.

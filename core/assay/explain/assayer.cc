@@ -52,6 +52,9 @@ static_assert(kVerdictShare + 3 * kThreatShare + kSecondShare +
                   kTemptationShare + kPlansShare + kPlanMoveShare ==
               1000);
 
+// Of what the mover wins, the proved score shows a third at least.
+constexpr Centipawns kShownPart = 3;
+
 // Plans that are proved beyond those that are told.
 constexpr std::size_t kSparePlans = 1;
 
@@ -125,11 +128,21 @@ class Prover {
             options_.cancelled};
   }
 
+  // Whether the score proved for the mover shows a good part of what it wins
+  // beyond what is counted now: else the opponent has as much for it.
+  bool IsKept(const Win& win) const {
+    if (win.mates()) return true;
+    const Centipawns more = ScoreFor(win.proof, position_.side_to_move()) -
+                            Sign(position_.side_to_move()) * account_.score_cp;
+    return kShownPart * more >= win.spoils->gain;
+  }
+
   // The waiting side's threat, which is returned, and what the mover wins.
   std::optional<Win> AddThreats(const Proof& proof) {
     const Side mover = position_.side_to_move();
     const auto win = WinOf(position_, mover, proof);
-    if (win.has_value() && IsForced(position_, mover, Share(kThreatShare))) {
+    if (win.has_value() && IsKept(*win) &&
+        IsForced(position_, mover, Share(kThreatShare))) {
       explanation_.threats.push_back(
           TellThreat(position_, mover, *win, table_));
     }

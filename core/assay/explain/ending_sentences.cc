@@ -121,8 +121,8 @@ Message EndingClause(const Group& group) {
       return HeldRookClause(group, explained);
     case TermId::kOppositeBishops:
       return OppositeBishopsClause(group, explained);
-    case TermId::kRookEnding:
-      return Say("ending.rooks_drawn");
+    case TermId::kOneWingEnding:
+      return Say("ending.one_wing_drawn");
     case TermId::kBlockedPosition:
       return Say("ending.all_blocked");
     case TermId::kTooLittleToWin:

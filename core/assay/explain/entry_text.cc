@@ -400,8 +400,8 @@ Message EntryPhrase(const Facts& facts, const Entry& entry,
       return Say("ending.wrong_bishop");
     case TermId::kOppositeBishops:
       return Say("ending.opposite_bishops");
-    case TermId::kRookEnding:
-      return Say("ending.rooks");
+    case TermId::kOneWingEnding:
+      return Say("ending.one_wing");
     case TermId::kTooLittleToWin:
       return Say("ending.too_little");
     case TermId::kBlockedPosition:

@@ -302,8 +302,7 @@ class Effects {
   // the king that no pawn guards.
   void GivesUpColour() {
     if (kind_ != PieceKind::kBishop || stays_) return;
-    const Bitboard colour =
-        Contains(kLightSquares, move_.from()) ? kLightSquares : kDarkSquares;
+    const Bitboard colour = ColourOf(move_.from());
     if ((after_.Own(side_, PieceKind::kBishop) & colour) != 0) return;
     const Bitboard weak = AroundKing() & colour &
                           before_.Attacks(move_.from()) &

@@ -35,6 +35,14 @@ constexpr int kPartOfActivity = 3;
 
 int Weight(const Reason& reason) { return reason.rank_cp; }
 
+// As a cause: the better minor pieces and rooks mostly come of something else
+// themselves, the pawns or space.
+int CauseWeight(const Reason& reason) {
+  const bool follows =
+      reason.topic == Topic::kMinorPieces || reason.topic == Topic::kRooks;
+  return follows ? Weight(reason) / 2 : Weight(reason);
+}
+
 // The heaviest reason that activity may come of; null where none is worth
 // telling.
 const Reason* CauseOf(const Reason& activity,
@@ -49,7 +57,9 @@ const Reason* CauseOf(const Reason& activity,
         reason.favours() != activity.favours()) {
       continue;
     }
-    if (cause == nullptr || Weight(reason) > Weight(*cause)) cause = &reason;
+    if (cause == nullptr || CauseWeight(reason) > CauseWeight(*cause)) {
+      cause = &reason;
+    }
   }
   return cause;
 }

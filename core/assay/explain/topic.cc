@@ -85,7 +85,7 @@ Topic TopicOf(TermId term) {
     case TermId::kHeldQueen:
     case TermId::kHeldRookEnding:
     case TermId::kOppositeBishops:
-    case TermId::kRookEnding:
+    case TermId::kOneWingEnding:
     case TermId::kTooLittleToWin:
     case TermId::kBlockedPosition:
     case TermId::kDeadPosition:

@@ -56,7 +56,7 @@ OpenDiagonals FindOpenDiagonals(const Facts& facts, Side side) {
   const Position& position = facts.position();
   const Square king = position.King(side);
   const Side enemy = Other(side);
-  const Bitboard colour = IsLight(king) ? kLightSquares : kDarkSquares;
+  const Bitboard colour = ColourOf(king);
   const Bitboard attackers = facts.Own(enemy, PieceKind::kQueen) |
                              (facts.Own(enemy, PieceKind::kBishop) & colour);
   if (attackers == 0) return open;

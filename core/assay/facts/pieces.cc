@@ -1,13 +1,6 @@
 #include "assay/facts/pieces.h"
 
 namespace assay {
-namespace {
-
-Bitboard ColourOf(Square square) {
-  return IsLight(square) ? kLightSquares : kDarkSquares;
-}
-
-}  // namespace
 
 bool HasBishopPair(const Facts& facts, Side side) {
   const Bitboard bishops = facts.Own(side, PieceKind::kBishop);

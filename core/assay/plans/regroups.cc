@@ -52,8 +52,8 @@ constexpr int kFreed = 20;
 constexpr int kMoveCost = 5;
 
 // An outpost reached: besides what the ledger says of the piece there, the
-// opponent has to give something to be rid of it. Own reasoning, about an
-// outpost's weight.
+// opponent has to give something to be rid of it. Own reasoning, about
+// what the ledger says.
 constexpr Centipawns kOutpostPromise = 28;
 // A post that pieces alone can dispute: the ledger has the knight's squares
 // but not that it has to be answered, by an exchange or by a move that gives
@@ -283,8 +283,7 @@ void OfferBlockade(const Outlook& outlook, Square pawn, BestDrafts& best) {
   const Side side = outlook.side;
   const Square stop = First(Forward(outlook.enemy(), Bit(pawn)));
   const Bitboard knights = facts.Own(side, PieceKind::kKnight);
-  const Bitboard bishops = facts.Own(side, PieceKind::kBishop) &
-                           (IsLight(stop) ? kLightSquares : kDarkSquares);
+  const Bitboard bishops = facts.Own(side, PieceKind::kBishop) & ColourOf(stop);
   for (const Bitboard minors : {knights, bishops}) {
     for (const Square from : InOrder(side, minors)) {
       const bool knight = Contains(knights, from);

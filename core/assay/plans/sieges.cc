@@ -42,10 +42,6 @@ constexpr Centipawns kTiesDownForGood = 24;
 // Below this, pieces have better to do.
 constexpr Centipawns kLeastSiege = 24;
 
-Bitboard Colour(Square square) {
-  return IsLight(square) ? kLightSquares : kDarkSquares;
-}
-
 // Whether the pawn stands beside its king with queens on: to take it is an
 // attack on the king, a plan of its own.
 bool Shelters(const Facts& facts, Side owner, Square pawn) {
@@ -164,7 +160,7 @@ Recruits Gather(const Facts& facts, Side side, Square target) {
     Recruit recruit{square, 0, Bit(square)};
     if (!Contains(ends, square)) {
       if (!CanWalk(facts, side, square)) continue;
-      if (kind == PieceKind::kBishop && (Colour(square) & Bit(target)) == 0) {
+      if (kind == PieceKind::kBishop && (ColourOf(square) & Bit(target)) == 0) {
         continue;
       }
       recruit = RecruitFrom(facts, square, ends & ~Bit(target));

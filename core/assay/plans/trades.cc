@@ -33,16 +33,17 @@ constexpr int kMostPairs = 6;
 // What the reasons are worth beyond the ledger, which sees a bad bishop's
 // pawns, the pair and the squares of the pieces but not what the exchange
 // makes possible. All own reasoning, on the scale of the weights.
-// A bad bishop: the ledger counts its pawns; this is for the squares of their
-// colour's opposite, which a good piece of the opponent's no longer holds.
-constexpr Centipawns kBadBishop = 30;
+// A bad bishop: the ledger counts its pawns and what it cannot reach; this is
+// for the squares of their colour's opposite, which a good piece of the
+// opponent's no longer holds.
+constexpr Centipawns kBadBishop = 20;
 // Kaufman 1999 gives the pair half a pawn; the ledger has what of it the
 // structure leaves, so this is small: holding on to it grows with every pawn
 // that goes.
 constexpr Centipawns kBishopPair = 10;
 // The opponent's good bishop, the guard of the squares that its pawns, on the
-// other colour, do not guard. As for the own bad bishop, less a little: an own
-// bishop that is not bad goes, too.
+// other colour, do not guard: the ledger says nothing of them until a piece
+// stands there. About what a piece settled on one of them is worth.
 constexpr Centipawns kGoodBishop = 26;
 // The bishop beside a castled king whose pawn made room for it: the squares
 // around the king lose their guard. Own reasoning, a gap in a shelter (15 to
@@ -230,7 +231,7 @@ class Trader {
   // one at least is rammed there.
   Bitboard SquaresLeftTo(Square bishop) const {
     const PawnFacts& pawns = facts_.Pawns(enemy_);
-    const Bitboard colour = IsLight(bishop) ? kLightSquares : kDarkSquares;
+    const Bitboard colour = ColourOf(bishop);
     const Bitboard central = pawns.pawns & Facts::kCentreFiles;
     if (PopCount(central & ~colour) < 3 || PopCount(central & colour) > 1 ||
         (central & ~colour & pawns.rammed) == 0) {

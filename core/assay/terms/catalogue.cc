@@ -30,8 +30,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "knight_pawns",
        Theme::kMaterial,
        "Knights with many pawns",
-       "The side whose knights gain more from the number of its own pawns: a "
-       "sixteenth of a pawn for each knight and each own pawn above five.",
+       "A side has more knights: a sixteenth of a pawn for each knight more "
+       "and each own pawn above five.",
        "Knights need pawns that give them squares; on an empty board they are "
        "slow.",
        kKaufman,
@@ -114,7 +114,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "chain_base",
        Theme::kPawns,
        "Chain base under attack",
-       "The base of an own pawn chain that an enemy pawn break can attack.",
+       "The base of an own pawn chain that an enemy pawn break can attack, on "
+       "a file half-open for the opponent.",
        "A chain is as strong as its base (Nimzowitsch): once it goes, the "
        "pawns ahead lose their guard.",
        kMeasured,
@@ -176,8 +177,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        Theme::kPawns,
        "Majority on a wing",
        "More own than enemy pawns on the a- to c-files or the f- to h-files, "
-       "the enemy king not there.",
-       "It can make a passed pawn away from the king.",
+       "the own king there and the enemy king not.",
+       "They shelter the king, and in the ending it goes with them.",
        kMeasured,
        &Weights::wing_majority,
        {82, 83}},
@@ -209,7 +210,8 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "A square of the c- to f-files on the own third to fifth rank that no "
        "own pawn can ever guard or stands on, and that an enemy knight or "
        "bishop stands on or attacks; or one on the b- to g-files that an enemy "
-       "piece stands on. Only of a side that has pawns.",
+       "piece stands on. Only of a side that has pawns; a knight or bishop on "
+       "its outpost has that entry.",
        "Enemy pieces settle there for good.",
        kMeasured,
        &Weights::hole,
@@ -221,7 +223,7 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "A piece has more or fewer squares than is usual for its kind that hold "
        "no own piece and that no enemy pawn guards.",
        "A piece is worth what it can do. Squares guarded by enemy pawns are no "
-       "use to it. A bishop with fewer than three is shut in and costs more.",
+       "use to it.",
        kMeasured,
        &Weights::knight_scope,
        {104, 105}},
@@ -231,8 +233,9 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "Outpost",
        "A knight or bishop on a square of its fourth to sixth rank that an own "
        "pawn guards and no enemy pawn can ever attack.",
-       "It cannot be driven off by a pawn; worth more where no enemy minor "
-       "piece can contest the square, and more for a knight.",
+       "It cannot be driven off by a pawn and is there for good; worth more "
+       "where no enemy minor piece can contest the square, and more for a "
+       "knight.",
        kMeasured,
        &Weights::knight_outpost,
        {88, 89}},
@@ -251,8 +254,11 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        Theme::kPieces,
        "Bad bishop",
        "Two or more own pawns of the c- to f-files stand fixed on the square "
-       "colour of a bishop that is not ahead of them.",
-       "It looks at its own pawns and cannot defend the squares between them.",
+       "colour of a bishop that is not ahead of them and has fewer than seven "
+       "useful squares.",
+       "It looks at its own pawns and cannot defend the squares between them. "
+       "Worse with each such pawn and each square less: one that works outside "
+       "its pawns is none.",
        kMeasured,
        &Weights::bad_bishop,
        {90, 91}},
@@ -422,10 +428,12 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "diagonal_to_king",
        Theme::kKing,
        "Diagonal open to the king",
-       "Two or more empty squares in a row on a diagonal from the king, and an "
-       "enemy queen or bishop that moves on their colour.",
-       "Checks and pins come along it. More where the piece can enter it on "
-       "its next move.",
+       "Two or more empty squares in a row on a diagonal from a king on the "
+       "files a to c or f to h of its first rank, and an enemy bishop that "
+       "moves on their colour.",
+       "The bishop looks in along it, often with the queen. Worse without an "
+       "own bishop of that colour, which could stand in the way or be "
+       "exchanged for it.",
        kMeasured,
        &Weights::diagonal_to_king,
        {70, 71}},
@@ -674,18 +682,21 @@ const std::array<TermInfo, kTerms>& Catalogue() {
        "Opposite-coloured bishops",
        "One bishop each, on different square colours, and pawns.",
        "The defending bishop holds squares that the other never contests: a "
-       "part of any surplus is taken back, nearly all where the enemy king "
+       "part of any surplus is taken back, more with all pawns on one wing and "
+       "a pawn more at most, nearly all where the enemy king "
        "blocks the only pawn.",
        kCommonPractice,
        nullptr,
        {10}},
-      {TermId::kRookEnding,
-       "rook_ending",
+      {TermId::kOneWingEnding,
+       "one_wing_ending",
        Theme::kEndings,
-       "Rook ending",
-       "A rook each, and at most one pawn more for either side.",
-       "Active defence often holds: a part of the surplus is taken back.",
-       kCommonPractice,
+       "Ending on one wing",
+       "One piece of equal value each, all pawns on the files a to d or e to "
+       "h, and at most one pawn more for either side.",
+       "The king that defends is always near: half of the surplus is taken "
+       "back.",
+       kMeasured,
        nullptr,
        {10}},
       {TermId::kTooLittleToWin,

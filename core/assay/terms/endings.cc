@@ -18,12 +18,15 @@ namespace {
 
 // How much of a surplus is kept, in sixteenths. Opposite-coloured bishops with
 // one or two pawns more are drawn about half the time and more (handbooks on
-// that ending); rook endings a pawn up very often (Tarrasch's "all rook endings
-// are drawn" is the trade's joke about it; measured: less than the joke has
-// it).
+// that ending). With all pawns on one wing the king that defends is always
+// near, and a pawn more often does not win, by handbooks of rook endings above
+// all; measured, as much is lost of it whatever the piece, and in rook endings
+// with pawns on both wings nothing is.
 constexpr int kSixteenths = 16;
 constexpr int kKeptOppositeBishops = 8;
-constexpr int kKeptRookEnding = 14;
+constexpr int kKeptOneWing = 8;
+// Both of the last two reasons at once.
+constexpr int kKeptOppositeOneWing = 4;
 constexpr int kKeptTooLittle = 1;
 // What the textbooks hold for sure: a trace, so that a search still tells the
 // better side, or nothing where the other could win as little.
@@ -44,17 +47,24 @@ bool IsOppositeBishopEnding(const Facts& facts) {
          PopCount(PiecesWithoutKings(facts, Side::kBlack)) == 1;
 }
 
-// Kings, one rook each and pawns that differ by one at most.
-bool IsLevelRookEnding(const Facts& facts) {
+// Kings, one piece of equal value each, and pawns, all on the files a to d or
+// e to h, that differ by one at most.
+bool IsOneWingEnding(const Facts& facts) {
+  int value[2];
   for (const Side side : kSides) {
     const Bitboard pieces = PiecesWithoutKings(facts, side);
-    if (PopCount(pieces) != 1 || pieces != facts.Own(side, PieceKind::kRook)) {
-      return false;
-    }
+    if (PopCount(pieces) != 1) return false;
+    value[Index(side)] =
+        ExchangeValue(facts.position().At(First(pieces)).kind());
   }
-  const int surplus = PopCount(facts.Pawns(Side::kWhite).pawns) -
-                      PopCount(facts.Pawns(Side::kBlack).pawns);
-  return std::abs(surplus) <= 1;
+  if (value[0] != value[1]) return false;
+  constexpr Bitboard kQueenside =
+      FileMask(0) | FileMask(1) | FileMask(2) | FileMask(3);
+  const Bitboard white = facts.Pawns(Side::kWhite).pawns;
+  const Bitboard black = facts.Pawns(Side::kBlack).pawns;
+  const Bitboard pawns = white | black;
+  return std::abs(PopCount(white) - PopCount(black)) <= 1 &&
+         ((pawns & kQueenside) == 0 || (pawns & ~kQueenside) == 0);
 }
 
 // Where the pawns, of one file, would promote.
@@ -249,8 +259,10 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
              });
   } else if (IsOppositeBishopEnding(facts)) {
     const bool held = BlocksPawnOfOppositeBishop(facts, Other(better));
-    TakeBack(TermId::kOppositeBishops, held ? kKeptHeld : kKeptOppositeBishops,
-             sink, [&](Details& details, Side side) {
+    const int kept =
+        IsOneWingEnding(facts) ? kKeptOppositeOneWing : kKeptOppositeBishops;
+    TakeBack(TermId::kOppositeBishops, held ? kKeptHeld : kept, sink,
+             [&](Details& details, Side side) {
                const Bitboard own = facts.Own(side, PieceKind::kBishop);
                const Bitboard enemy =
                    facts.Own(Other(side), PieceKind::kBishop);
@@ -269,10 +281,10 @@ void AddEndings(const Facts& facts, const Weights& weights, Sink& sink) {
                                : VancuraClaim(facts, Other(side)));
                AddMaterialClaims(facts, side, details);
              });
-  } else if (IsLevelRookEnding(facts)) {
-    TakeBack(TermId::kRookEnding, kKeptRookEnding, sink,
+  } else if (IsOneWingEnding(facts)) {
+    TakeBack(TermId::kOneWingEnding, kKeptOneWing, sink,
              [&](Details& details, Side side) {
-               details.Squares(facts.position().Pieces(PieceKind::kRook));
+               details.Squares(facts.position().Pieces(PieceKind::kPawn));
                AddMaterialClaims(facts, side, details);
              });
   }

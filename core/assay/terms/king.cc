@@ -62,25 +62,27 @@ class KingTerms {
         });
   }
 
+  // A diagonal counts where a bishop works along it against a king on its wing;
+  // what a queen alone can do there is counted by its checks.
   void Diagonal(const OpenDiagonal& diagonal) {
-    const bool entered = CanEnter(diagonal);
+    const Bitboard bishops = facts_.Own(enemy_, PieceKind::kBishop);
+    if ((diagonal.attackers & bishops) == 0 || !IsOnItsWing()) return;
+    const bool contested =
+        (facts_.Own(side_, PieceKind::kBishop) & ColourOf(First(king_))) != 0;
     Tapered value = weights_.diagonal_to_king;
-    if (entered) value = value + weights_.diagonal_entered;
+    if (!contested) value = value + weights_.diagonal_uncontested;
     sink_.Add(TermId::kDiagonalToKing, side_, ByForce(value),
               [&](Details& details) {
                 details.Squares(diagonal.squares.ToSet() | king_);
                 details.Add(DiagonalOpenClaim(facts_, side_, diagonal));
+                details.Add(MaterialClaim(facts_, enemy_, PieceKind::kBishop));
               });
   }
 
-  // Whether an enemy queen or bishop moves onto the diagonal at once, to a
-  // square that the side does not guard (its king's own guard left out).
-  bool CanEnter(const OpenDiagonal& diagonal) const {
-    const Bitboard goals = diagonal.squares.ToSet() & ~GuardedByOthers();
-    for (const Square square : Each(diagonal.attackers)) {
-      if ((facts_.Attacks(square) & goals) != 0) return true;
-    }
-    return false;
+  // On files a to c or f to h of the first rank, where a castled king stands.
+  bool IsOnItsWing() const {
+    constexpr Bitboard kMiddle = FileMask(3) | FileMask(4);
+    return (king_ & RelativeRankMask(side_, 0) & ~kMiddle) != 0;
   }
 
   void File(int file) {

@@ -29,19 +29,33 @@ void AddKind(const Facts& facts, PieceKind kind, Tapered each, Sink& sink) {
   });
 }
 
-// How many pawns above the usual number the pieces of a kind feel, summed over
-// those pieces.
-int PawnUnits(const Facts& facts, Side side, PieceKind kind) {
-  return Count(facts, side, kind) *
-         (Count(facts, side, PieceKind::kPawn) - kUsualPawns);
+// Own pawns above the usual number, or below it.
+int ExtraPawns(const Facts& facts, Side side) {
+  return Count(facts, side, PieceKind::kPawn) - kUsualPawns;
 }
 
-// One entry for the difference between the sides: equal armies say nothing.
+// Every rook feels the own pawns: White's sum less Black's.
+int PawnsAtRooks(const Facts& facts) {
+  int net = 0;
+  for (const Side side : kSides) {
+    net += Sign(side) * Count(facts, side, PieceKind::kRook) *
+           ExtraPawns(facts, side);
+  }
+  return net;
+}
+
+// Pawns count for the knights that a side has more of. White's view.
+int PawnsAtSurplusKnights(const Facts& facts) {
+  const Lead lead(Count(facts, Side::kWhite, PieceKind::kKnight) -
+                  Count(facts, Side::kBlack, PieceKind::kKnight));
+  return Sign(lead.side) * lead.by * ExtraPawns(facts, lead.side);
+}
+
+// One entry for the difference between the sides, `net` of them by White's
+// view: equal armies say nothing.
 template <class Sink>
-void AddPawnCorrection(const Facts& facts, TermId term, PieceKind kind,
+void AddPawnCorrection(const Facts& facts, TermId term, PieceKind kind, int net,
                        Tapered weight, int pawns_per_weight, Sink& sink) {
-  const int net = PawnUnits(facts, Side::kWhite, kind) -
-                  PawnUnits(facts, Side::kBlack, kind);
   if (net == 0) return;
   const Tapered value = Scale(weight, net, pawns_per_weight);
   // A weight may be of the ending alone.
@@ -115,9 +129,10 @@ void AddMaterial(const Facts& facts, const Weights& weights, Sink& sink) {
   AddKind(facts, PieceKind::kRook, weights.rook, sink);
   AddKind(facts, PieceKind::kQueen, weights.queen, sink);
   AddPawnCorrection(facts, TermId::kKnightPawns, PieceKind::kKnight,
-                    weights.knight_pawns, 4, sink);
+                    PawnsAtSurplusKnights(facts), weights.knight_pawns, 4,
+                    sink);
   AddPawnCorrection(facts, TermId::kRookPawns, PieceKind::kRook,
-                    weights.rook_pawns, 2, sink);
+                    PawnsAtRooks(facts), weights.rook_pawns, 2, sink);
   AddSecondRook(facts, weights, sink);
   for (const Side side : kSides) AddBishopPair(facts, weights, side, sink);
 }

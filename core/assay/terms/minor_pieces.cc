@@ -11,6 +11,10 @@ namespace {
 // Moves that a piece is given to reach an outpost.
 constexpr int kOutpostMoves = 2;
 
+// With as many useful squares a bishop works past its own fixed pawns, and they
+// cost it nothing. Measured.
+constexpr int kWorkingScope = 7;
+
 Bitboard Minors(const Facts& facts, Side side) {
   return facts.Own(side, PieceKind::kKnight) |
          facts.Own(side, PieceKind::kBishop);
@@ -40,7 +44,7 @@ void AddOutposts(const Facts& facts, const Weights& weights, Side side,
   if (goals == 0) return;
   for (const Square from : Each(Minors(facts, side) & ~outposts)) {
     // A bishop never comes to the other colour.
-    const Bitboard colour = IsLight(from) ? kLightSquares : kDarkSquares;
+    const Bitboard colour = ColourOf(from);
     if ((goals & colour) == 0 && !Contains(knights, from)) continue;
     const Reach reach(facts, from, kOutpostMoves);
     const Bitboard reached =
@@ -64,10 +68,14 @@ void AddBadBishops(const Facts& facts, const Weights& weights, Side side,
   for (const Square bishop : Each(facts.Own(side, PieceKind::kBishop))) {
     const Bitboard pawns = BadBishopPawns(facts, side, bishop);
     if (pawns == 0) continue;
-    sink.Add(TermId::kBadBishop, side, weights.bad_bishop * PopCount(pawns),
+    const int missing = kWorkingScope - PopCount(facts.Scope(side, bishop));
+    if (missing <= 0) continue;
+    sink.Add(TermId::kBadBishop, side,
+             weights.bad_bishop * (PopCount(pawns) * missing),
              [&](Details& details) {
                details.Squares(Bit(bishop) | pawns);
                details.Add(BadBishopClaim(side, bishop, pawns));
+               details.Add(ScopeClaim(facts, side, bishop));
              });
   }
 }

@@ -139,17 +139,19 @@ void AddCandidates(const Facts& facts, const Weights& weights, Side side,
   }
 }
 
-// More pawns on a flank: where the enemy king is not, to make a passed pawn;
-// where it is, that king is short of them.
+// More pawns on a flank: with the own king there they have its help; where the
+// enemy king is, it is short of them. Away from both they count for nothing
+// measurable.
 template <class Sink>
 void AddMajorities(const Facts& facts, const Weights& weights, Side side,
                    Sink& sink) {
-  const Square enemy_king = facts.position().King(Other(side));
   for (const WingFiles flank : kFlanks) {
-    const bool at_king =
-        FileOf(enemy_king) >= flank.first && FileOf(enemy_king) <= flank.last;
     Bitboard files = 0;
     for (int f = flank.first; f <= flank.last; ++f) files |= FileMask(f);
+    const bool with_king = (facts.Own(side, PieceKind::kKing) & files) != 0;
+    const bool at_king =
+        (facts.Own(Other(side), PieceKind::kKing) & files) != 0;
+    if (!with_king && !at_king) continue;
     const Bitboard own = facts.Pawns(side).pawns & files;
     const int enemies = PopCount(facts.Pawns(Other(side)).pawns & files);
     const int surplus = PopCount(own) - enemies;
@@ -163,7 +165,10 @@ void AddMajorities(const Facts& facts, const Weights& weights, Side side,
                weights.king_wing_minority * surplus, describe);
     } else {
       sink.Add(TermId::kWingMajority, side, weights.wing_majority * surplus,
-               describe);
+               [&](Details& details) {
+                 describe(details);
+                 details.Squares(own | facts.Own(side, PieceKind::kKing));
+               });
     }
   }
 }

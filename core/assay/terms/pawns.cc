@@ -139,13 +139,15 @@ void AddHangingPair(const Facts& facts, const Weights& weights, Side side,
            });
 }
 
-// Bases that an enemy pawn break attacks.
+// Bases that an enemy pawn break attacks, on files that are half-open for the
+// enemy: elsewhere the results see no harm in it, and plans speak of it.
 template <class Sink>
 void AddChainBases(const Facts& facts, const Weights& weights, Side side,
                    Sink& sink) {
   // Only an enemy pawn that could attack the base some day is worth asking.
-  const Bitboard bases =
-      facts.Pawns(side).chain_bases & facts.Pawns(Other(side)).attack_span;
+  const Bitboard bases = facts.Pawns(side).chain_bases &
+                         facts.Pawns(Other(side)).attack_span &
+                         facts.HalfOpenFiles(Other(side));
   if (bases == 0) return;
   const LeverMoves enemy_levers = FindLeverMoves(facts, Other(side), bases);
   Bitboard hit = 0;
@@ -155,6 +157,7 @@ void AddChainBases(const Facts& facts, const Weights& weights, Side side,
              [&](Details& details) {
                details.Squares(Bit(base));
                details.Add(ChainBaseClaim(facts, side, base));
+               details.Add(HalfOpenFileClaim(Other(side), FileOf(base)));
                for (const LeverMove& move : enemy_levers) {
                  if (Contains(move.targets, base)) {
                    details.Add(LeverMoveClaim(Other(side), move));
@@ -210,17 +213,19 @@ void AddAdvance(const Facts& facts, const Weights& weights, Sink& sink) {
 
 // Holes on files c to f, without an own pawn on them, that an enemy minor piece
 // stands on or attacks, and holes on any file with an enemy piece on them. A
-// side without pawns has none to speak of: every square is one.
+// minor piece on its outpost is counted as such. A side without pawns has none
+// to speak of: every square is one.
 template <class Sink>
 void AddHoles(const Facts& facts, const Weights& weights, Side side,
               Sink& sink) {
   if (facts.Pawns(side).pawns == 0) return;
   const Side enemy = Other(side);
-  const Bitboard used = facts.Own(enemy, PieceKind::kKnight) |
-                        facts.Own(enemy, PieceKind::kBishop) |
-                        facts.AttackedBy(enemy, PieceKind::kKnight) |
+  const Bitboard minors = facts.Own(enemy, PieceKind::kKnight) |
+                          facts.Own(enemy, PieceKind::kBishop);
+  const Bitboard used = minors | facts.AttackedBy(enemy, PieceKind::kKnight) |
                         facts.AttackedBy(enemy, PieceKind::kBishop);
-  const Bitboard holes = facts.Pawns(side).holes & ~facts.Pawns(side).pawns;
+  const Bitboard holes = facts.Pawns(side).holes & ~facts.Pawns(side).pawns &
+                         ~(facts.Pawns(enemy).outposts & minors);
   const Bitboard in_use = holes & Facts::kCentreFiles & used;
   const Bitboard settled = holes & facts.position().Pieces(enemy) &
                            ~facts.Pawns(enemy).pawns &

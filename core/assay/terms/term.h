@@ -97,7 +97,7 @@ enum class TermId : std::uint8_t {
   kHeldQueen,
   kHeldRookEnding,
   kOppositeBishops,
-  kRookEnding,
+  kOneWingEnding,
   kTooLittleToWin,
   kBlockedPosition,
   kDeadPosition,
@@ -144,7 +144,7 @@ struct TermInfo {
 const TermInfo& Info(TermId id);
 
 // Goes up when a term is added, removed or defined anew.
-inline constexpr unsigned kCatalogueVersion = 6;
+inline constexpr unsigned kCatalogueVersion = 7;
 
 }  // namespace assay
 

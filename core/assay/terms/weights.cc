@@ -81,7 +81,7 @@ const std::vector<WeightField>& WeightFields() {
       ASSAY_WEIGHT(shelter_gap),
       ASSAY_WEIGHT(flank_pawn_moved),
       ASSAY_WEIGHT(diagonal_to_king),
-      ASSAY_WEIGHT(diagonal_entered),
+      ASSAY_WEIGHT(diagonal_uncontested),
       ASSAY_WEIGHT(file_to_king_open),
       ASSAY_WEIGHT(file_to_king_occupied),
       ASSAY_WEIGHT(king_attackers),

@@ -34,10 +34,11 @@ struct Weights {
   Tapered rook{500, 500};
   Tapered queen{975, 975};
 
-  // Each knight, for four own pawns above five (below: the reverse): 1/16 pawn
-  // for each pawn. Knights need pawns to stand behind. Kaufman 1999. The
-  // results alone would have less of it: scope and outposts say part of the
-  // same, but the published sums of material rest on it.
+  // Each knight more than the opponent has, for four own pawns above five
+  // (below: the reverse): 1/16 pawn for each pawn. Knights need pawns to stand
+  // behind. Kaufman 1999. Where both have as many knights, the results see no
+  // such difference between their pawns; of the rest they alone would have
+  // less, but the published sums of material rest on it.
   Tapered knight_pawns{25, 25};
   // Each rook, for two own pawns above five: -1/8 pawn for each pawn. Rooks
   // need open lines. Kaufman 1999.
@@ -100,10 +101,10 @@ struct Weights {
   // space and can become targets. They are rare: the sizes are common practice
   // within wide intervals.
   Tapered hanging_pawns{5, -6};
-  // The base of a chain that an enemy pawn can attack on its next step. Kept
-  // small as the results have it: what comes of the attack is counted apart,
-  // and breaks and sieges aim at it.
-  Tapered chain_base_hit{-1, -4};
+  // The base of a chain that an enemy pawn can attack on its next step, on a
+  // file half-open for the opponent: rooks see it too. On a closed file the
+  // results see nothing; what comes of the attack is counted apart.
+  Tapered chain_base_hit{-8, -12};
   // Each pawn island more than the opponent has. The results alone: 22.
   Tapered pawn_island{-16, -2};
   // A pawn on its third rank that a pawn of the second guards: it holds two
@@ -116,9 +117,11 @@ struct Weights {
   // A pawn that can become passed on its third to sixth rank: for each rank
   // beyond the second.
   Tapered candidate{2, 2};
-  // Each pawn more on the a- to c-files or the f- to h-files, away from the
-  // enemy king, where it can make a passed pawn.
-  Tapered wing_majority{0, 2};
+  // Each pawn more on the a- to c-files or the f- to h-files where the own king
+  // stands and the enemy king does not: they shelter it, and it goes with them.
+  // (Of a majority that no king stands by the results see nothing that its
+  // candidates and passed pawns do not say.)
+  Tapered wing_majority{12, 10};
   // Each pawn fewer than the opponent has on the wing where the own king is: in
   // the middlegame pawns count where the kings are.
   Tapered king_wing_minority{-25, 0};
@@ -159,18 +162,19 @@ struct Weights {
   // An own rook behind it (Tarrasch's rule).
   Tapered rook_behind_passer{10, 18};
 
-  // A knight or bishop on an outpost: it cannot be driven off by a pawn. The
-  // results alone have a knight at 8 and 0, since holes in use and scope speak
-  // of the same; never below the lower end of what the handbooks suggest.
-  Tapered knight_outpost{12, 6};
-  Tapered bishop_outpost{12, 7};
+  // A knight or bishop on an outpost: it cannot be driven off by a pawn. All
+  // that a settled piece is worth: such a square is no hole besides. The
+  // results alone: 20 and 14 for a knight; held no lower than a bishop there.
+  Tapered knight_outpost{25, 14};
+  Tapered bishop_outpost{20, 14};
   // More, where no enemy minor piece can contest the square.
-  Tapered outpost_uncontested{8, 2};
+  Tapered outpost_uncontested{10, 4};
   // A knight or bishop that can reach an empty outpost in one or two moves.
   Tapered outpost_in_reach{3, 2};
   // A bishop, for each own pawn of the c- to f-files that stands fixed on its
-  // colour in its way; beyond what it loses in scope. The results: 4 to 10.
-  Tapered bad_bishop{-8, -8};
+  // colour in its way, and for each useful square that it has fewer than seven:
+  // beside its own pawns it has nowhere else to work. Measured.
+  Tapered bad_bishop{-2, -3};
   // A knight or bishop directly behind a pawn of either side: nothing comes at
   // it along the file, and no pawn drives it off from there. The results alone:
   // 21 in the ending.
@@ -178,7 +182,7 @@ struct Weights {
   // A knight instead of a bishop, for each ram on files c to f beyond the
   // first; below that the bishop gains. Handbook consensus for closed centres;
   // the results see it in the ending.
-  Tapered knight_for_bishop_ram{2, 10};
+  Tapered knight_for_bishop_ram{4, 10};
   // A knight on the a- or h-file, beyond what it loses in scope.
   Tapered knight_on_rim{-18, -9};
 
@@ -238,12 +242,12 @@ struct Weights {
   // never be guarded by it again. Own reasoning, kept small: on average what
   // the move gains in room outweighs it, and what it opens is counted apart.
   Tapered flank_pawn_moved{-4, 0};
-  // A diagonal open to the king that an enemy queen or bishop moves on. Common
-  // practice for the direction; the results see it in checks and in the squares
-  // about the king, and nothing beside them.
-  Tapered diagonal_to_king{-3, 0};
-  // More, where such a piece can enter it on its next move; as above.
-  Tapered diagonal_entered{-5, 0};
+  // A diagonal open to a king on its wing that an enemy bishop moves on: the
+  // bishop, often with the queen, comes or looks in along it.
+  Tapered diagonal_to_king{-8, 0};
+  // More, where no own bishop of that colour can stand in its way or be
+  // exchanged for the other.
+  Tapered diagonal_uncontested{-16, 0};
   // A file at the king open to both sides, the opponent with a rook or queen.
   // (A file that only the king's own pawn closes costs nothing measurable while
   // nothing stands on it: the pawn is shelter.)
