@@ -45,12 +45,17 @@ std::vector<Move> SettledPart(const Position& position,
                               std::size_t most) {
   std::vector<Move> part;
   Position at = position;
-  for (const Move move : line) {
-    const bool settled = !at.InCheck() && at.At(move.to()).empty();
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    const Position next = at.After(line[i]);
+    // What hangs may wait for one quiet move, a threat say.
+    const bool taken_next =
+        i + 1 < line.size() && !next.At(line[i + 1].to()).empty();
+    const bool settled =
+        !at.InCheck() && at.At(line[i].to()).empty() && !taken_next;
     if (part.size() >= least && settled) return part;
     if (part.size() == most) return {};
-    part.push_back(move);
-    at = at.After(move);
+    part.push_back(line[i]);
+    at = next;
   }
   return part;
 }

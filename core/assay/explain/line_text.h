@@ -21,7 +21,8 @@ Message UnitOn(const Position& position, Square square);
 Message UnitsOn(const Position& position, Bitboard squares);
 
 // The first moves of the line, at least so many where it has them, up to where
-// nothing is left half done: no capture follows, and no check is unanswered.
+// nothing is left half done: neither of the line's next two moves captures, and
+// no check is unanswered.
 // Empty where that takes more than `most`.
 std::vector<Move> SettledPart(const Position& position,
                               const std::vector<Move>& line, std::size_t least,

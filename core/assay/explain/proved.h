@@ -25,8 +25,9 @@ struct Proved {
 
 // What search found where the count alone misleads, first among the cautions
 // (proved_caution.cc); what hangs by a count of captures is left to it. Returns
-// the line that it shows, after which counting can be trusted again; empty
-// where the two agree, or where it mates.
+// the line that it shows, after which counting can be trusted again, or all of
+// the proof's where that is never settled for long; empty where the two agree,
+// or where it mates.
 std::vector<Move> LeadWithProof(const Proved& proved, ClaimTable& table,
                                 std::vector<Caution>& cautions);
 

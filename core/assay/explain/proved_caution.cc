@@ -39,13 +39,17 @@ Caution WinCaution(const Proved& proved, Side side, const Win& win,
   return caution;
 }
 
-// Nothing falls: what play changes is said instead.
+// Nothing falls: what play changes is said instead, where the line is settled.
 Caution LineCaution(const Proved& proved, Side side,
-                    const std::vector<Move>& line, ClaimTable& table) {
+                    const std::vector<Move>& line, bool settled,
+                    ClaimTable& table) {
   Caution caution;
   caution.kind = Name(Motif::kNone);
-  const auto change = FindChange(proved.position, proved.reasons, side, line,
-                                 proved.weights, table);
+  std::optional<Change> change;
+  if (settled) {
+    change = FindChange(proved.position, proved.reasons, side, line,
+                        proved.weights, table);
+  }
   if (change.has_value()) Merge(change->claims, caution.claims);
   caution.said =
       Sentence(Say("caution.play", side, LineText(proved.position, line),
@@ -82,11 +86,12 @@ std::vector<Move> LeadWithProof(const Proved& proved, ClaimTable& table,
         proof.line.begin() + static_cast<std::ptrdiff_t>(spoils->shown_plies));
   } else {
     line = SettledPart(proved.position, proof.line, kFewPlies, kMostPlies);
-    if (line.empty()) {
-      line = proof.line;
-      line.resize(std::min(kFewPlies, line.size()));
-    }
-    caution = LineCaution(proved, side, line, table);
+    const bool settled = !line.empty();
+    std::vector<Move> told = settled ? line : proof.line;
+    if (!settled) told.resize(std::min(kFewPlies, told.size()));
+    caution = LineCaution(proved, side, told, settled, table);
+    // What the verdict rests on is the end of it all.
+    if (!settled) line = proof.line;
   }
   caution.leads = true;
   caution.proof = proof;
